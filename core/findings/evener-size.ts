@@ -1,0 +1,57 @@
+/** A small search: the one side to bring in so that the axial modes follow each other more evenly. */
+
+import {
+  axialModes,
+  axialSpacing,
+  CLOSEST_AXIAL_HZ,
+  LISTED_TO_HZ,
+  WIDEST_AXIAL_GAP_HZ,
+  type AxialSpacing,
+} from '../modes/axial-spacing';
+import { roundLength } from '../quantity/length';
+import { SIZE_LIMITS_M, type ShellSize } from '../room/project';
+import { LEAST_CEILING_M } from './shell';
+
+/** How far inward a remedy looks, and in which steps, m: what is bought with lining, not digging. */
+export const LOOK_INWARD_M = 0.4;
+const STEP_M = 0.01;
+
+/** What is too far apart or too close, in hertz summed: 0 is an even row of modes. */
+function unevennessHz(spacing: AxialSpacing, belowHz: number): number {
+  const gaps = spacing.gaps
+    .filter((gap) => gap.fromHz < belowHz)
+    .reduce((sum, gap) => sum + gap.widthHz - WIDEST_AXIAL_GAP_HZ, 0);
+  const pileUps = spacing.pileUps
+    .filter((pileUp) => pileUp.lowHz < belowHz)
+    .reduce((sum, pileUp) => {
+      const steps = pileUp.modes.slice(1).map((mode, i) => {
+        const before = pileUp.modes[i]?.frequencyHz ?? 0;
+        return CLOSEST_AXIAL_HZ - (mode.frequencyHz - before);
+      });
+      return sum + steps.reduce((a, b) => a + b, 0);
+    }, 0);
+  return gaps + pileUps;
+}
+
+/** The one side to bring in, and by how much, that evens out the axial modes most. */
+export function nearestEvenerSize(
+  size: ShellSize,
+  speedMS: number,
+  belowHz: number,
+): { readonly side: keyof ShellSize; readonly size: ShellSize } | null {
+  const score = (candidate: ShellSize): number =>
+    unevennessHz(axialSpacing(axialModes(candidate, speedMS), LISTED_TO_HZ), belowHz);
+  // A centimetre of room is worth a little unevenness, so that near ties go to the larger room.
+  let best = { score: score(size) * 0.8, side: null as keyof ShellSize | null, size };
+  for (const side of ['length', 'width', 'height'] as const) {
+    const least = side === 'height' ? LEAST_CEILING_M : SIZE_LIMITS_M[side][0];
+    for (let step = 1; step * STEP_M <= LOOK_INWARD_M + 1e-9; step++) {
+      const value = roundLength(size[side] - step * STEP_M);
+      if (value < least) break;
+      const candidate = { ...size, [side]: value };
+      const found = score(candidate) + step * 0.05;
+      if (found < best.score) best = { score: found, side, size: candidate };
+    }
+  }
+  return best.side === null ? null : { side: best.side, size: best.size };
+}

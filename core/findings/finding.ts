@@ -1,0 +1,55 @@
+/** A finding: what is wrong, where, by how much, says who, and what to try. */
+
+import type { Edit } from '../room/edits';
+
+export type Severity = 'fault' | 'warning' | 'note';
+
+/** Subjects in the order in which a room is built. */
+export const SUBJECTS = ['shell', 'seats', 'picture', 'speakers', 'decay'] as const;
+export type Subject = (typeof SUBJECTS)[number];
+
+export interface Remedy {
+  readonly text: string;
+  /** Present where the program can make the change itself. */
+  readonly edit?: Edit;
+}
+
+/** What the drawing shows when the finding is chosen. */
+export type FindingPlace =
+  | { readonly kind: 'side'; readonly side: 'width' | 'length' | 'height' }
+  | { readonly kind: 'speaker'; readonly channel: string }
+  | { readonly kind: 'row'; readonly row: string }
+  | { readonly kind: 'solid'; readonly id: string }
+  | { readonly kind: 'screen' }
+  | { readonly kind: 'band'; readonly hz: number }
+  | { readonly kind: 'span'; readonly fromHz: number; readonly toHz: number };
+
+export interface Finding {
+  /** Stable while the matter is the same one, for example `speaker-range:M+110`. */
+  readonly id: string;
+  readonly severity: Severity;
+  readonly subject: Subject;
+  /** The place in words. */
+  readonly where: string;
+  readonly message: string;
+  readonly value: number | null;
+  readonly limit: number | null;
+  /** Unit of value and limit: `m`, `Hz`, `s`, `deg`; empty for plain numbers. */
+  readonly unit: string;
+  readonly source: string;
+  /** Where it can hurt someone: what to heed and whom to ask. */
+  readonly caution?: string;
+  readonly remedies: readonly Remedy[];
+  readonly place?: FindingPlace;
+}
+
+const RANK: Readonly<Record<Severity, number>> = { fault: 0, warning: 1, note: 2 };
+
+/** Worst first; within a severity in the order in which a room is built. */
+export function sortFindings(findings: readonly Finding[]): readonly Finding[] {
+  return [...findings].sort(
+    (a, b) =>
+      RANK[a.severity] - RANK[b.severity] ||
+      SUBJECTS.indexOf(a.subject) - SUBJECTS.indexOf(b.subject),
+  );
+}

@@ -1,0 +1,22 @@
+/** The program's conscience: every finding, worst first. A new finding is one function in this list. */
+
+import { axialFindings } from './axial-modes';
+import type { FindingContext } from './context';
+import { decayFindings } from './decay';
+import { sortFindings, type Finding } from './finding';
+import { screenFindings, seatFindings } from './seats-and-screen';
+import { shellFindings } from './shell';
+import { speakerFindings } from './speakers';
+
+const WATCHES: readonly ((context: FindingContext) => readonly Finding[])[] = [
+  shellFindings,
+  axialFindings,
+  seatFindings,
+  screenFindings,
+  speakerFindings,
+  decayFindings,
+];
+
+export function findingsOf(context: FindingContext): readonly Finding[] {
+  return sortFindings(WATCHES.flatMap((watch) => watch(context)));
+}

@@ -1,0 +1,103 @@
+/** Seats and picture that do not fit the shell. */
+
+import { roundLength } from '../quantity/length';
+import { rowCentreX } from '../room/seats';
+import { screenRect } from '../room/screen';
+import type { FindingContext } from './context';
+import type { Finding } from './finding';
+
+/** Ears no nearer than this to a wall when the program moves a row back inside, m. */
+const KEEP_OFF_M = 0.3;
+
+export function seatFindings({ project, lengthText }: FindingContext): readonly Finding[] {
+  const { width, length, height } = project.room.size;
+  const findings: Finding[] = [];
+  if (project.seating.rows.length === 0) {
+    findings.push({
+      id: 'no-seats',
+      severity: 'fault',
+      subject: 'seats',
+      where: 'seating',
+      message: 'There is no row of seats, so no place to judge angles from.',
+      value: 0,
+      limit: 1,
+      unit: '',
+      source: 'ITU-R BS.2051 judges angles at the listening position',
+      remedies: [{ text: 'Add a row to seating.rows in the room file.' }],
+    });
+  }
+  for (const row of project.seating.rows) {
+    const half = ((row.seats - 1) / 2) * row.pitchM;
+    const centre = rowCentreX(row, width);
+    const ears = row.riserM + row.earHeightM;
+    const out = Math.max(
+      -row.y,
+      row.y - length,
+      half - centre,
+      centre + half - width,
+      ears - height,
+    );
+    if (out < 0) continue;
+    const fits = 2 * half < width - 2 * KEEP_OFF_M && ears < height;
+    const y = roundLength(Math.min(Math.max(row.y, KEEP_OFF_M), length - KEEP_OFF_M));
+    findings.push({
+      id: `row-outside:${row.id}`,
+      severity: 'fault',
+      subject: 'seats',
+      where: `row ${row.id}`,
+      message: `A head in this row is ${lengthText(out)} outside the room.`,
+      value: out,
+      limit: 0,
+      unit: 'm',
+      source: 'geometry',
+      remedies:
+        y !== row.y && fits
+          ? [
+              {
+                text: `Move the row to ${lengthText(y)} from the screen wall.`,
+                edit: { kind: 'row', id: row.id, change: { y } },
+              },
+            ]
+          : [{ text: 'Take seats out of the row, or seat them lower or closer together.' }],
+      place: { kind: 'row', row: row.id },
+    });
+  }
+  return findings;
+}
+
+export function screenFindings({ project, lengthText }: FindingContext): readonly Finding[] {
+  const { width, height } = project.room.size;
+  const rect = screenRect(project);
+  const out = Math.max(-rect.leftX, rect.rightX - width, rect.topZ - height);
+  if (out <= 0.0005) return [];
+  const { widthM, aspect, bottomM, centreX } = project.screen;
+  const centre = centreX ?? width / 2;
+  const most = Math.min(
+    2 * Math.min(centre, width - centre),
+    ((height - bottomM) * aspect[0]) / aspect[1],
+  );
+  const fitting = Math.floor(most * 100) / 100;
+  return [
+    {
+      id: 'screen-outside',
+      severity: 'fault',
+      subject: 'picture',
+      where: 'screen',
+      message: `The picture is ${lengthText(out)} larger than the wall it hangs on.`,
+      value: widthM,
+      limit: fitting,
+      unit: 'm',
+      source: 'geometry',
+      remedies:
+        fitting >= 0.2
+          ? [
+              {
+                text: `Make the picture ${lengthText(fitting)} wide.`,
+                edit: { kind: 'screen', change: { widthM: fitting } },
+              },
+            ]
+          : [{ text: 'Move the screen down or to the middle of the wall.' }],
+      place: { kind: 'screen' },
+    },
+  ];
+}

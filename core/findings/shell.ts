@@ -1,0 +1,75 @@
+/** What the finished size itself brings: head room and what is not in the modes yet. */
+
+import type { FindingContext } from './context';
+import type { Finding } from './finding';
+
+/** Least ceiling height of a habitable room, m: 7 ft (IRC R305.1). */
+export const LEAST_CEILING_M = 2.134;
+
+export function shellFindings({ project, lengthText }: FindingContext): readonly Finding[] {
+  const findings: Finding[] = [];
+  const { size, solids } = project.room;
+  if (size.height < LEAST_CEILING_M) {
+    findings.push({
+      id: 'ceiling-height',
+      severity: 'warning',
+      subject: 'shell',
+      where: 'ceiling',
+      message: `A ceiling at ${lengthText(size.height)} is lower than model building codes allow for a room to live in.`,
+      value: size.height,
+      limit: LEAST_CEILING_M,
+      unit: 'm',
+      source: 'IRC R305.1 (7 ft)',
+      caution:
+        'Head room and the way out are matters of safety. Your local code decides: ask your building office before you frame.',
+      remedies: [
+        {
+          text: `Raise the ceiling to ${lengthText(2.135)}.`,
+          edit: { kind: 'size', size: { ...size, height: 2.135 } },
+        },
+      ],
+      place: { kind: 'side', side: 'height' },
+    });
+  }
+  if (solids.length > 0) {
+    findings.push({
+      id: 'solids-not-in-modes',
+      severity: 'note',
+      subject: 'shell',
+      where: `${solids.length} ${solids.length === 1 ? 'fitting' : 'fittings'}`,
+      message:
+        'The modes are those of the plain shell: soffits, risers and closets count in volume, area and decay, but do not shift the modes yet.',
+      value: solids.length,
+      limit: null,
+      unit: '',
+      source: 'limit of this version',
+      remedies: [
+        {
+          text: 'Read single mode frequencies as a guide where fittings fill more than a few percent of the room.',
+        },
+      ],
+    });
+  }
+  for (const solid of solids) {
+    const far = [size.width, size.length, size.height];
+    const out = Math.max(
+      ...solid.min.map((at) => -at),
+      ...solid.max.map((at, axis) => at - (far[axis] ?? 0)),
+    );
+    if (out <= 0.0005) continue;
+    findings.push({
+      id: `solid-outside:${solid.id}`,
+      severity: 'warning',
+      subject: 'shell',
+      where: `${solid.kind} ${solid.id}`,
+      message: `It sticks ${lengthText(out)} out of the shell; only the part inside counts.`,
+      value: out,
+      limit: 0,
+      unit: 'm',
+      source: 'geometry',
+      remedies: [{ text: 'Make the room larger again, or correct the box in the room file.' }],
+      place: { kind: 'solid', id: solid.id },
+    });
+  }
+  return findings;
+}

@@ -1,0 +1,200 @@
+/** Loudspeakers that are missing, outside the room, inside a fitting, or at the wrong angle. */
+
+import { roundLength } from '../quantity/length';
+import type { Point, Project } from '../room/project';
+import { isInside } from '../room/space';
+import type { Channel } from '../speakers/layouts';
+import { LAYOUTS } from '../speakers/layouts';
+import type { SpeakerResult } from '../speakers/judge';
+import { nominalPlace, placeAtAngle, WALL_CLEARANCE_M } from '../speakers/nominal-place';
+import type { FindingContext } from './context';
+import type { Finding, Remedy } from './finding';
+
+export function speakerFindings(context: FindingContext): readonly Finding[] {
+  const { project, speakers } = context;
+  if (!speakers.layout) return [unknownLayout(project)];
+  const { layout } = speakers;
+  const findings: Finding[] = [...missing(context)];
+  for (const speaker of speakers.speakers) {
+    const channel = layout.channels.find((candidate) => candidate.label === speaker.channel);
+    if (!channel) {
+      findings.push(stranger(project, speaker.channel, layout.id));
+      continue;
+    }
+    const outside = outsideOf(context, speaker, channel);
+    if (outside) findings.push(outside);
+    else if (!speaker.inRange) findings.push(offAngle(project, speaker, channel, layout.source));
+  }
+  return findings;
+}
+
+function unknownLayout(project: Project): Finding {
+  const [first] = LAYOUTS;
+  return {
+    id: 'layout-unknown',
+    severity: 'fault',
+    subject: 'speakers',
+    where: 'loudspeakers',
+    message: `The layout "${project.speakers.layout}" is not known; angles are not judged.`,
+    value: null,
+    limit: null,
+    unit: '',
+    source: 'ITU-R BS.2051',
+    remedies: first
+      ? [
+          {
+            text: `Use ${first.id} (${first.tradeName}).`,
+            edit: { kind: 'layout', layout: first.id, placed: project.speakers.placed },
+          },
+        ]
+      : [],
+  };
+}
+
+function missing({ project, speakers }: FindingContext): readonly Finding[] {
+  const { missing: channels, layout } = speakers;
+  if (channels.length === 0 || !layout) return [];
+  const added = channels.flatMap((channel) => {
+    const position = nominalPlace(project, channel);
+    return position ? [{ channel: channel.label, position }] : [];
+  });
+  return [
+    {
+      id: 'speakers-missing',
+      severity: 'warning',
+      subject: 'speakers',
+      where: channels.map((channel) => channel.short).join(', '),
+      message: `${channels.length} of the ${layout.channels.length} loudspeakers of ${layout.tradeName} have no place yet.`,
+      value: layout.channels.length - channels.length,
+      limit: layout.channels.length,
+      unit: '',
+      source: layout.source,
+      remedies:
+        added.length > 0
+          ? [
+              {
+                text: 'Put them on the walls at their nominal angles.',
+                edit: {
+                  kind: 'layout',
+                  layout: layout.id,
+                  placed: [...project.speakers.placed, ...added],
+                },
+              },
+            ]
+          : [{ text: 'Put the seats inside the room first.' }],
+    },
+  ];
+}
+
+function stranger(project: Project, label: string, layout: string): Finding {
+  return {
+    id: `speaker-unknown:${label}`,
+    severity: 'warning',
+    subject: 'speakers',
+    where: label,
+    message: `The layout ${layout} has no channel "${label}"; its angle is not judged.`,
+    value: null,
+    limit: null,
+    unit: '',
+    source: 'ITU-R BS.2051',
+    remedies: [
+      {
+        text: 'Take this loudspeaker out.',
+        edit: {
+          kind: 'layout',
+          layout: project.speakers.layout,
+          placed: project.speakers.placed.filter((speaker) => speaker.channel !== label),
+        },
+      },
+    ],
+    place: { kind: 'speaker', channel: label },
+  };
+}
+
+function outsideOf(
+  { project, lengthText }: FindingContext,
+  speaker: SpeakerResult,
+  channel: Channel,
+): Finding | null {
+  const { width, length, height } = project.room.size;
+  const far = [width, length, height];
+  const { position } = speaker;
+  const out = Math.max(...position.map((at, axis) => Math.max(-at, at - (far[axis] ?? 0))));
+  const solid = project.room.solids.find(({ min, max }) => isInside(position, min, max));
+  if (out <= 0 && !solid) return null;
+  const inside = position.map((at, axis) =>
+    roundLength(Math.min(Math.max(at, WALL_CLEARANCE_M), (far[axis] ?? 0) - WALL_CLEARANCE_M)),
+  ) as unknown as Point;
+  const nominal = nominalPlace(project, channel);
+  const remedies: Remedy[] = [];
+  if (out > 0) {
+    remedies.push({
+      text: 'Bring it back in to the nearest wall.',
+      edit: { kind: 'speaker', channel: channel.label, position: inside },
+    });
+  }
+  if (nominal) {
+    remedies.push({
+      text: 'Put it on the wall at its nominal angle.',
+      edit: { kind: 'speaker', channel: channel.label, position: nominal },
+    });
+  }
+  return {
+    id: `speaker-outside:${channel.label}`,
+    severity: 'fault',
+    subject: 'speakers',
+    where: `${channel.name} (${channel.label})`,
+    message:
+      out > 0
+        ? `${channel.name} stands ${lengthText(out)} outside the room.`
+        : `${channel.name} stands inside the ${solid?.kind ?? 'fitting'} "${solid?.id ?? ''}".`,
+    value: out > 0 ? out : null,
+    limit: out > 0 ? 0 : null,
+    unit: out > 0 ? 'm' : '',
+    source: 'geometry',
+    remedies,
+    place: { kind: 'speaker', channel: channel.label },
+  };
+}
+
+/** The angle nearest to the present one that the window allows. */
+function nearestAllowed(angle: number, off: number): number {
+  return angle - off;
+}
+
+function offAngle(
+  project: Project,
+  speaker: SpeakerResult,
+  channel: Channel,
+  source: string,
+): Finding {
+  const sideways = speaker.azimuthOffDeg !== 0;
+  const [low, high] = sideways ? channel.azimuth : channel.elevation;
+  const off = sideways ? speaker.azimuthOffDeg : speaker.elevationOffDeg;
+  const value = sideways ? speaker.azimuthDeg : speaker.elevationDeg;
+  const azimuth = nearestAllowed(speaker.azimuthDeg, speaker.azimuthOffDeg);
+  const elevation = nearestAllowed(speaker.elevationDeg, speaker.elevationOffDeg);
+  const position = placeAtAngle(project, azimuth, elevation);
+  const allowed = low === high ? `${low}` : `${low} to ${high}`;
+  const what = sideways ? 'azimuth' : 'elevation';
+  return {
+    id: `speaker-range:${channel.label}`,
+    severity: Math.abs(off) > 5 ? 'warning' : 'note',
+    subject: 'speakers',
+    where: `${channel.name} (${channel.label})`,
+    message: `${channel.name} has ${what} ${value.toFixed(1)} degrees; ${allowed} is the recommended ${low === high ? 'angle' : 'range'}, so it is ${Math.abs(off).toFixed(1)} off.`,
+    value,
+    limit: value - off,
+    unit: 'deg',
+    source,
+    remedies: position
+      ? [
+          {
+            text: `Move it to ${azimuth.toFixed(0)} degrees on the wall.`,
+            edit: { kind: 'speaker', channel: channel.label, position },
+          },
+        ]
+      : [{ text: 'Put the seats inside the room first.' }],
+    place: { kind: 'speaker', channel: channel.label },
+  };
+}

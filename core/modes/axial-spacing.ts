@@ -1,0 +1,96 @@
+/**
+ * How evenly the axial modes follow each other. The rule of thumb for small studios: no two axial
+ * modes closer than 5 Hz, none further than 20 Hz from its neighbour.
+ * Source: Handbook for Sound Engineers, ch. 6, after Gilford (BBC practice).
+ */
+
+import type { ShellSize } from '../room/project';
+import type { ShellMode } from './shell-modes';
+
+export const CLOSEST_AXIAL_HZ = 5;
+export const WIDEST_AXIAL_GAP_HZ = 20;
+export const AXIAL_RULE_SOURCE = 'Handbook for Sound Engineers, ch. 6 (after Gilford)';
+
+/** Modes are listed and judged up to here. */
+export const LISTED_TO_HZ = 200;
+/** Axial modes past the limit are needed to measure the last gap. */
+const AXIAL_REACH_HZ = 300;
+
+/** Axial modes that lie too far apart, with the empty span between them. */
+export interface AxialGap {
+  readonly fromHz: number;
+  readonly toHz: number;
+  readonly widthHz: number;
+}
+
+/** Two or more axial modes, each closer than the limit to the next. */
+export interface PileUp {
+  readonly modes: readonly ShellMode[];
+  readonly lowHz: number;
+  readonly highHz: number;
+  /** Smallest distance of two neighbours in it, Hz. */
+  readonly closestHz: number;
+}
+
+export interface AxialSpacing {
+  readonly gaps: readonly AxialGap[];
+  readonly pileUps: readonly PileUp[];
+  /** Smallest and largest distance of neighbours; null with fewer than two axial modes. */
+  readonly closestHz: number | null;
+  readonly widestHz: number | null;
+}
+
+/** Axial modes alone, rising to `AXIAL_REACH_HZ`. */
+export function axialModes(size: ShellSize, speedMS: number): readonly ShellMode[] {
+  const one = (length: number, order: (n: number) => ShellMode['order']): ShellMode[] =>
+    Array.from({ length: Math.floor((2 * AXIAL_REACH_HZ * length) / speedMS) }, (_, i) => ({
+      frequencyHz: ((i + 1) * speedMS) / (2 * length),
+      order: order(i + 1),
+      kind: 'axial' as const,
+    }));
+  return [
+    ...one(size.width, (n) => [n, 0, 0]),
+    ...one(size.length, (n) => [0, n, 0]),
+    ...one(size.height, (n) => [0, 0, n]),
+  ].sort((a, b) => a.frequencyHz - b.frequencyHz);
+}
+
+/** Spacing of the axial modes among `modes` (rising). A gap is judged where it begins below `limitHz`. */
+export function axialSpacing(modes: readonly ShellMode[], limitHz: number): AxialSpacing {
+  const axial = modes.filter((mode) => mode.kind === 'axial');
+  const gaps: AxialGap[] = [];
+  const pileUps: PileUp[] = [];
+  let closestHz: number | null = null;
+  let widestHz: number | null = null;
+  let open: ShellMode[] = [];
+
+  const close = (): void => {
+    const [first, last] = [open[0], open.at(-1)];
+    if (first && last && open.length > 1) {
+      const steps = open.slice(1).map((mode, i) => mode.frequencyHz - (open[i]?.frequencyHz ?? 0));
+      pileUps.push({
+        modes: open,
+        lowHz: first.frequencyHz,
+        highHz: last.frequencyHz,
+        closestHz: Math.min(...steps),
+      });
+    }
+    open = [];
+  };
+
+  axial.forEach((mode, i) => {
+    const before = axial[i - 1];
+    if (before && before.frequencyHz <= limitHz) {
+      const widthHz = mode.frequencyHz - before.frequencyHz;
+      widestHz = Math.max(widestHz ?? 0, widthHz);
+      if (widthHz > WIDEST_AXIAL_GAP_HZ) {
+        gaps.push({ fromHz: before.frequencyHz, toHz: mode.frequencyHz, widthHz });
+      }
+      if (mode.frequencyHz <= limitHz) closestHz = Math.min(closestHz ?? Infinity, widthHz);
+      if (widthHz >= CLOSEST_AXIAL_HZ) close();
+    }
+    if (mode.frequencyHz <= limitHz) open.push(mode);
+  });
+  close();
+  return { gaps, pileUps, closestHz, widestHz };
+}

@@ -1,0 +1,117 @@
+/**
+ * Lengths as a builder says them: metres, or feet and inches with a fraction. The project keeps
+ * metres; these two functions are the only way in and out.
+ */
+
+export type LengthUnits = 'metric' | 'imperial';
+
+export const METRES_PER_INCH = 0.0254;
+export const METRES_PER_FOOT = 0.3048;
+
+/** The carpenter's step that dragging and stepping snap to, in metres: 5 mm or 1/4 in. */
+export function carpenterStepM(units: LengthUnits, fine = false): number {
+  if (units === 'metric') return fine ? 0.001 : 0.005;
+  return METRES_PER_INCH / (fine ? 16 : 4);
+}
+
+/** `lengthM` moved to the nearest step. Range: any finite length. */
+export function snapLength(lengthM: number, stepM: number): number {
+  return roundLength(Math.round(lengthM / stepM) * stepM);
+}
+
+/** A length without the dust of binary arithmetic: rounded to a hundredth of a millimetre. */
+export function roundLength(lengthM: number): number {
+  return Math.round(lengthM * 1e5) / 1e5;
+}
+
+/** `4.03 m` or `13' 2 5/8"`: rounded to 1 mm, or to the given part of an inch. */
+export function formatLength(lengthM: number, units: LengthUnits, inchParts = 16): string {
+  if (units === 'metric') {
+    const millimetres = Math.round(Math.abs(lengthM) * 1000);
+    const digits = millimetres % 10 === 0 ? 2 : 3;
+    return `${lengthM < 0 && millimetres > 0 ? '-' : ''}${(millimetres / 1000).toFixed(digits)} m`;
+  }
+  const parts = Math.round((Math.abs(lengthM) / METRES_PER_INCH) * inchParts);
+  const feet = Math.floor(parts / (12 * inchParts));
+  const inches = Math.floor((parts - feet * 12 * inchParts) / inchParts);
+  const fraction = formatFraction(parts % inchParts, inchParts);
+  const inchText = [inches > 0 || fraction === '' ? String(inches) : '', fraction]
+    .filter((part) => part !== '')
+    .join(' ');
+  const sign = lengthM < 0 && parts > 0 ? '-' : '';
+  return feet > 0 ? `${sign}${feet}' ${inchText}"` : `${sign}${inchText}"`;
+}
+
+function formatFraction(numerator: number, denominator: number): string {
+  if (numerator === 0) return '';
+  let [top, bottom] = [numerator, denominator];
+  while (top % 2 === 0 && bottom % 2 === 0) [top, bottom] = [top / 2, bottom / 2];
+  return `${top}/${bottom}`;
+}
+
+export type ParsedLength =
+  | { readonly ok: true; readonly metres: number }
+  | { readonly ok: false; readonly sentence: string };
+
+const NUMBER = String.raw`\d+(?:[.,]\d+)?|[.,]\d+`;
+const FRACTION = String.raw`(\d+)\s*/\s*(\d+)`;
+const METRIC = new RegExp(`^(${NUMBER})\\s*(mm|cm|m|metres?|meters?)$`);
+const FEET = new RegExp(`^(${NUMBER})\\s*(?:'|ft|feet|foot)\\s*-?\\s*`);
+const INCHES = new RegExp(
+  `^(?:(${NUMBER})(?:\\s+|-|$|(?=["i])))?(?:${FRACTION})?\\s*(?:"|in|inch|inches)?$`,
+);
+const BARE = new RegExp(`^(${NUMBER})$`);
+const METRES_OF: Readonly<Record<string, number>> = { mm: 0.001, cm: 0.01 };
+const VULGAR: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
+
+/**
+ * Read a length as typed: `4.03 m`, `403 cm`, `13' 2 1/2"`, `13 ft 2.5 in`, `158 1/2"`. A bare
+ * number is metres or feet, by `units`. A sign is refused: a place is measured from a corner.
+ */
+export function parseLength(text: string, units: LengthUnits): ParsedLength {
+  const clean = text
+    .trim()
+    .toLowerCase()
+    .replace(/[’′]/g, "'")
+    .replace(/''|[”″“]/g, '"')
+    .replace(/[½¼¾⅛⅜⅝⅞]/g, (mark) => ` ${VULGAR[mark] ?? ''}`)
+    .replace(/\s+/g, ' ')
+    .trim();
+  if (clean === '') return refuse(text, units);
+
+  const metric = METRIC.exec(clean);
+  if (metric) return accept(toNumber(metric[1]) * (METRES_OF[metric[2] ?? 'm'] ?? 1));
+
+  const bare = BARE.exec(clean);
+  if (bare) return accept(toNumber(bare[1]) * (units === 'metric' ? 1 : METRES_PER_FOOT));
+
+  const feet = FEET.exec(clean);
+  const rest = feet ? clean.slice(feet[0].length) : clean;
+  const feetM = feet ? toNumber(feet[1]) * METRES_PER_FOOT : 0;
+  if (rest === '') return feet ? accept(feetM) : refuse(text, units);
+  const inches = INCHES.exec(rest);
+  if (!inches || (inches[1] === undefined && inches[2] === undefined)) return refuse(text, units);
+  const below = Number(inches[3] ?? 1);
+  if (below === 0) return refuse(text, units);
+  const inchCount = toNumber(inches[1] ?? '0') + Number(inches[2] ?? 0) / below;
+  return accept(feetM + inchCount * METRES_PER_INCH);
+}
+
+const toNumber = (text: string | undefined): number => Number((text ?? '0').replace(',', '.'));
+
+const accept = (metres: number): ParsedLength => ({ ok: true, metres: roundLength(metres) });
+
+function refuse(text: string, units: LengthUnits): ParsedLength {
+  const shown =
+    text.trim() === '' ? 'Nothing was typed' : `"${text.trim().slice(0, 30)}" is not a length`;
+  const example = units === 'metric' ? '4.03 m or 403 cm' : '13\' 2 1/2" or 158 1/2 in';
+  return { ok: false, sentence: `${shown}. Type it like ${example}.` };
+}

@@ -1,0 +1,47 @@
+/** The analysis in words, for a terminal. */
+
+import type { Analysis } from '../analysis/analyze';
+import { formatLength } from '../quantity/length';
+import type { Project } from '../room/project';
+
+/** Plain text of at most 100 columns where names are short. */
+export function summary(project: Project, analysis: Analysis): string {
+  const { size } = project.room;
+  const { modes, decay, geometry } = analysis;
+  const counts = { axial: 0, tangential: 0, oblique: 0 };
+  for (const mode of modes.shell) counts[mode.kind]++;
+  const both = (lengthM: number): string =>
+    `${formatLength(lengthM, 'metric')} (${formatLength(lengthM, 'imperial')})`;
+  const lines = [
+    project.name,
+    `  Shell       ${both(size.width)} wide, ${both(size.length)} long, ${both(size.height)} high`,
+    `  Free space  ${geometry.volumeM3.toFixed(1)} m3, ${geometry.surfaceM2.toFixed(1)} m2 of surface`,
+    `  Modes       ${modes.shell.length} to 200 Hz: ${counts.axial} axial, ${counts.tangential} tangential, ${counts.oblique} oblique${modes.exactShape ? '' : ' (plain shell: fittings not in the modes yet)'}`,
+    `  Schroeder   ${modes.schroederHz === null ? 'unknown' : `${modes.schroederHz.toFixed(0)} Hz`}`,
+    '',
+    '  Decay, s    Sabine  Eyring  corridor',
+    ...decay.bands.map(
+      (band) =>
+        `  ${`${band.hz} Hz`.padEnd(12)}${seconds(band.sabineS)}  ${seconds(band.eyringS)}  ${band.lowS === null || band.highS === null ? 'none' : `${band.lowS.toFixed(2)} to ${band.highS.toFixed(2)}`}`,
+    ),
+    '',
+    '  Loudspeaker  azimuth  elevation  distance  delay     level     in range',
+    ...analysis.speakers.map(
+      (speaker) =>
+        `  ${speaker.channel.padEnd(11)}${speaker.azimuthDeg.toFixed(1).padStart(9)}${speaker.elevationDeg.toFixed(1).padStart(11)}${`${speaker.distanceM.toFixed(2)} m`.padStart(10)}${`${speaker.delayMs.toFixed(2)} ms`.padStart(10)}${`${speaker.levelDb.toFixed(1)} dB`.padStart(10)}  ${speaker.inRange ? 'yes' : 'no'}`,
+    ),
+    '',
+    analysis.findings.length === 0 ? '  No findings.' : `  Findings (${analysis.findings.length})`,
+    ...analysis.findings.flatMap((finding) => [
+      `  ${finding.severity.toUpperCase().padEnd(8)} ${finding.where}: ${finding.message}`,
+      `           Source: ${finding.source}.`,
+      ...(finding.caution ? [`           Caution: ${finding.caution}`] : []),
+      ...finding.remedies.map((remedy) => `           Try: ${remedy.text}`),
+    ]),
+    '',
+  ];
+  return lines.join('\n');
+}
+
+const seconds = (value: number | null): string =>
+  (value === null ? '-' : value.toFixed(2)).padStart(6);

@@ -1,0 +1,125 @@
+/** The tables that go with the build: comma-separated text, one header line, figures in SI units. */
+
+import type { Analysis } from '../analysis/analyze';
+import { finishLookup } from '../room/finishes';
+import type { Project } from '../room/project';
+
+export interface Table {
+  readonly name: string;
+  readonly text: string;
+}
+
+type Cell = string | number | null;
+
+/** Every table of `project`, analysis.json among them. */
+export function tables(project: Project, analysis: Analysis): readonly Table[] {
+  return [
+    { name: 'placements.csv', text: csv(placementRows(project, analysis)) },
+    { name: 'modes.csv', text: csv(modeRows(analysis)) },
+    { name: 'decay.csv', text: csv(decayRows(analysis)) },
+    { name: 'materials.csv', text: csv(materialRows(project, analysis)) },
+    { name: 'analysis.json', text: `${JSON.stringify(analysis, null, 2)}\n` },
+  ];
+}
+
+/** What is placed where, measured from the front left floor corner. */
+function placementRows(project: Project, analysis: Analysis): readonly Cell[][] {
+  return [
+    [
+      'what',
+      'name',
+      'from_left_wall_m',
+      'from_front_wall_m',
+      'above_floor_m',
+      'azimuth_deg',
+      'elevation_deg',
+      'distance_m',
+      'delay_ms',
+      'level_db',
+      'in_range',
+    ],
+    ...analysis.speakers.map((speaker) => [
+      'loudspeaker',
+      speaker.channel,
+      ...speaker.position.map((at) => round(at, 3)),
+      round(speaker.azimuthDeg, 1),
+      round(speaker.elevationDeg, 1),
+      round(speaker.distanceM, 3),
+      round(speaker.delayMs, 2),
+      round(speaker.levelDb, 1),
+      speaker.inRange ? 'yes' : 'no',
+    ]),
+    ...project.speakers.subwoofers.map((sub) => [
+      'subwoofer',
+      sub.id,
+      ...sub.position.map((at) => round(at, 3)),
+      ...Array.from({ length: 6 }, () => null),
+    ]),
+    ...analysis.seats.map((seat) => [
+      'ears',
+      `${seat.row} seat ${seat.seat}`,
+      ...seat.position.map((at) => round(at, 3)),
+      ...Array.from({ length: 6 }, () => null),
+    ]),
+  ];
+}
+
+function modeRows(analysis: Analysis): readonly Cell[][] {
+  return [
+    ['frequency_hz', 'nx_width', 'ny_length', 'nz_height', 'kind'],
+    ...analysis.modes.shell.map((mode) => [round(mode.frequencyHz, 2), ...mode.order, mode.kind]),
+  ];
+}
+
+function decayRows(analysis: Analysis): readonly Cell[][] {
+  return [
+    [
+      'octave_hz',
+      'sabine_s',
+      'eyring_s',
+      'target_s',
+      'low_s',
+      'high_s',
+      'absorption_m2',
+      'air_absorption_m2',
+      'mean_coefficient',
+    ],
+    ...analysis.decay.bands.map((band) => [
+      band.hz,
+      ...[band.sabineS, band.eyringS, band.targetS, band.lowS, band.highS].map((s) => round(s, 3)),
+      round(band.absorptionM2, 2),
+      round(band.airAbsorptionM2, 3),
+      round(band.meanCoefficient, 3),
+    ]),
+  ];
+}
+
+function materialRows(project: Project, analysis: Analysis): readonly Cell[][] {
+  const lookup = finishLookup(project);
+  return [
+    ['face', 'finish', 'name', 'area_m2', 'source'],
+    ...analysis.geometry.surfaces.map((surface) => [
+      surface.face,
+      surface.finish,
+      lookup(surface.finish)?.name ?? '',
+      round(surface.areaM2, 3),
+      lookup(surface.finish)?.source ?? '',
+    ]),
+  ];
+}
+
+function round(value: number | null, digits: number): number | null {
+  return value === null ? null : Number(value.toFixed(digits));
+}
+
+/** RFC 4180 text; cells that a spreadsheet would take for a formula are led by an apostrophe. */
+function csv(rows: readonly (readonly Cell[])[]): string {
+  return rows.map((row) => `${row.map(cellText).join(',')}\r\n`).join('');
+}
+
+function cellText(cell: Cell): string {
+  if (cell === null) return '';
+  if (typeof cell === 'number') return String(cell);
+  const safe = /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
+  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+}

@@ -1,0 +1,42 @@
+/**
+ * What a room file means where it is silent. Sizes that depend on the shell are written into the
+ * Project when it is opened, so that what is saved is what was seen.
+ */
+
+import type { Face, Project, Row, Screen, ShellSize } from './project';
+
+/** Finish of each face in a bare room: painted slab, gypsum board on studs all round. */
+export const DEFAULT_FINISHES: Readonly<Record<Face, string>> = {
+  front: 'gyp13-stud',
+  back: 'gyp13-stud',
+  left: 'gyp13-stud',
+  right: 'gyp13-stud',
+  floor: 'floor-concrete',
+  ceiling: 'gyp13-stud',
+};
+
+export const DEFAULT_SOLID_FINISH = 'gyp13-stud';
+
+/** Seat spacing, ear and eye height of an upright home-cinema seat, m (common practice). */
+export const DEFAULT_ROW = { seats: 3, pitchM: 0.7, riserM: 0, earHeightM: 1.1, eyeHeightM: 1.2 };
+
+/** One row of three a little behind the middle of the room, to the nearest 5 cm. */
+export function defaultRows(size: ShellSize): readonly Row[] {
+  return [{ id: 'row-1', ...DEFAULT_ROW, y: Math.round(size.length * 0.62 * 20) / 20 }];
+}
+
+/** A 16:9 picture of 60 % of the front wall, to the nearest 5 cm. */
+export function defaultScreen(size: ShellSize): Screen {
+  return {
+    widthM: Math.round(size.width * 0.6 * 20) / 20,
+    aspect: [16, 9],
+    bottomM: 0.7,
+    gain: 1,
+  };
+}
+
+export const DEFAULT_SPEAKERS: Project['speakers'] = {
+  layout: '0+5+0',
+  placed: [],
+  subwoofers: [],
+};

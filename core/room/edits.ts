@@ -1,0 +1,123 @@
+/**
+ * What can be changed about a Project, as data: the window makes edits from gestures and figures,
+ * findings carry them as remedies, and the history names its steps by them.
+ */
+
+import type { Air } from '../air/medium';
+import type { Face, PlacedSpeaker, Project, Row, Screen, ShellSize, Target } from './project';
+import { resizeShell } from './resize';
+
+export type Edit =
+  | { readonly kind: 'size'; readonly size: ShellSize }
+  | { readonly kind: 'finish'; readonly face: Face; readonly finish: string }
+  | {
+      readonly kind: 'speaker';
+      readonly channel: string;
+      readonly position: PlacedSpeaker['position'];
+    }
+  | { readonly kind: 'layout'; readonly layout: string; readonly placed: readonly PlacedSpeaker[] }
+  | { readonly kind: 'row'; readonly id: string; readonly change: Partial<Omit<Row, 'id' | 'x'>> }
+  | { readonly kind: 'reference'; readonly row: string; readonly seat: number }
+  | { readonly kind: 'screen'; readonly change: Partial<Screen> }
+  | { readonly kind: 'air'; readonly change: Partial<Air> }
+  | { readonly kind: 'target'; readonly target: Target }
+  | { readonly kind: 'name'; readonly name: string };
+
+/** `project` after `edit`; the same object where nothing changes. Never changes its input. */
+export function applyEdit(project: Project, edit: Edit): Project {
+  switch (edit.kind) {
+    case 'size':
+      return sameSize(project.room.size, edit.size) ? project : resizeShell(project, edit.size);
+    case 'finish':
+      return project.room.finishes[edit.face] === edit.finish
+        ? project
+        : {
+            ...project,
+            room: {
+              ...project.room,
+              finishes: { ...project.room.finishes, [edit.face]: edit.finish },
+            },
+          };
+    case 'speaker':
+      return { ...project, speakers: { ...project.speakers, placed: placedWith(project, edit) } };
+    case 'layout':
+      return {
+        ...project,
+        speakers: { ...project.speakers, layout: edit.layout, placed: edit.placed },
+      };
+    case 'row':
+      return {
+        ...project,
+        seating: {
+          ...project.seating,
+          rows: project.seating.rows.map((row) =>
+            row.id === edit.id ? { ...row, ...edit.change } : row,
+          ),
+        },
+      };
+    case 'reference':
+      return {
+        ...project,
+        seating: {
+          ...project.seating,
+          reference: { ...project.seating.reference, row: edit.row, seat: edit.seat },
+        },
+      };
+    case 'screen':
+      return { ...project, screen: { ...project.screen, ...edit.change } };
+    case 'air':
+      return { ...project, air: { ...project.air, ...edit.change } };
+    case 'target':
+      return { ...project, target: edit.target };
+    case 'name':
+      return project.name === edit.name ? project : { ...project, name: edit.name };
+  }
+}
+
+function sameSize(a: ShellSize, b: ShellSize): boolean {
+  return a.width === b.width && a.length === b.length && a.height === b.height;
+}
+
+/** The list with the channel moved, or added at its end where it was missing. */
+function placedWith(
+  project: Project,
+  { channel, position }: { readonly channel: string; readonly position: PlacedSpeaker['position'] },
+): readonly PlacedSpeaker[] {
+  const { placed } = project.speakers;
+  return placed.some((speaker) => speaker.channel === channel)
+    ? placed.map((speaker) => (speaker.channel === channel ? { ...speaker, position } : speaker))
+    : [...placed, { channel, position }];
+}
+
+/** Name of the step for undo and redo: what was changed, as a noun. */
+export function editName(edit: Edit, project: Project): string {
+  switch (edit.kind) {
+    case 'size': {
+      const old = project.room.size;
+      const changed = (['width', 'length', 'height'] as const).filter(
+        (side) => old[side] !== edit.size[side],
+      );
+      return changed.length === 1 ? `room ${changed[0] ?? ''}` : 'room size';
+    }
+    case 'finish':
+      return `${edit.face} finish`;
+    case 'speaker':
+      return `place of ${edit.channel}`;
+    case 'layout':
+      return edit.layout === project.speakers.layout
+        ? 'loudspeaker places'
+        : `layout ${edit.layout}`;
+    case 'row':
+      return 'seat row';
+    case 'reference':
+      return 'reference seat';
+    case 'screen':
+      return 'screen';
+    case 'air':
+      return 'air';
+    case 'target':
+      return 'decay target';
+    case 'name':
+      return 'room name';
+  }
+}

@@ -1,0 +1,30 @@
+/** What is wrong with a file: the place in it and a sentence that says what to do. */
+export interface Fault {
+  /** Path in the file such as `room.size.width`; empty for the file as a whole. */
+  readonly path: string;
+  readonly sentence: string;
+}
+
+/** `room.solids[2].min` from the keys that lead there. */
+export function pathText(keys: readonly PropertyKey[]): string {
+  return keys.reduce<string>(
+    (text, key) =>
+      typeof key === 'number'
+        ? `${text}[${key}]`
+        : text === ''
+          ? String(key)
+          : `${text}.${String(key)}`,
+    '',
+  );
+}
+
+/** A value as a person would point at it: short, quoted where it is text. */
+export function describe(value: unknown): string {
+  if (value === undefined) return 'nothing';
+  if (value === null) return 'null';
+  if (Array.isArray(value)) return `a list of ${value.length}`;
+  if (typeof value === 'object') return 'a group of fields';
+  if (typeof value === 'string')
+    return `"${value.length > 24 ? `${value.slice(0, 24)}...` : value}"`;
+  return typeof value === 'number' || typeof value === 'boolean' ? String(value) : 'something else';
+}

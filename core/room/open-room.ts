@@ -1,0 +1,78 @@
+/**
+ * Opening and saving a room file. Opening goes step by step: bytes, text, JSON, version, shape,
+ * names; each step refuses with a place and a sentence, and nothing half-read ever gets out.
+ */
+
+import { defaultRows, defaultScreen } from './defaults';
+import { pathText, type Fault } from './fault';
+import { migrateRoom } from './migrate';
+import { ROOM_FORMAT, type Project } from './project';
+import { decodeUtf8, readJsonObject } from './read-json';
+import { referenceFaults } from './references';
+import { projectSchema } from './schema';
+import { middleSeat } from './seats';
+
+export type { Fault } from './fault';
+
+export type OpenedRoom =
+  | { readonly ok: true; readonly project: Project }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
+
+/** Text of a room file's bytes; refuses what is over 5 MB or not UTF-8. */
+export function decodeRoomBytes(
+  bytes: Uint8Array,
+):
+  | { readonly ok: true; readonly text: string }
+  | { readonly ok: false; readonly faults: readonly Fault[] } {
+  const read = decodeUtf8(bytes);
+  return read.ok ? { ok: true, text: read.value } : read;
+}
+
+/** The Project in a room file's text, complete with defaults, or all faults that were found. */
+export function openRoom(text: string): OpenedRoom {
+  const json = readJsonObject(text);
+  if (!json.ok) return json;
+  if (json.value['format'] !== ROOM_FORMAT) {
+    return fail({
+      path: 'format',
+      sentence: `must be "${ROOM_FORMAT}": this is not a Roomwright room file.`,
+    });
+  }
+  const migrated = migrateRoom(json.value);
+  if (!migrated.ok) return fail(migrated.fault);
+  const parsed = projectSchema.safeParse(migrated.raw);
+  if (!parsed.success) {
+    return {
+      ok: false,
+      faults: parsed.error.issues.map((issue) => ({
+        path: pathText(issue.path),
+        sentence: issue.message,
+      })),
+    };
+  }
+  const project = complete(parsed.data);
+  const faults = referenceFaults(project);
+  return faults.length > 0 ? { ok: false, faults } : { ok: true, project };
+}
+
+/** The file text of a project: indented JSON that ends with a line break. */
+export function saveRoom(project: Project): string {
+  return `${JSON.stringify(project, null, 2)}\n`;
+}
+
+const fail = (fault: Fault): OpenedRoom => ({ ok: false, faults: [fault] });
+
+/** Fill in what depends on the size of the shell. */
+function complete(data: ReturnType<typeof projectSchema.parse>): Project {
+  const rows = (data.seating.rows ?? defaultRows(data.room.size)) as Project['seating']['rows'];
+  const screen = defaultScreen(data.room.size);
+  return {
+    ...data,
+    seating: { ...data.seating, rows, reference: data.seating.reference ?? middleSeat(rows) },
+    screen: {
+      ...data.screen,
+      widthM: data.screen.widthM ?? screen.widthM,
+      bottomM: data.screen.bottomM ?? screen.bottomM,
+    },
+  } as Project;
+}

@@ -1,0 +1,157 @@
+/**
+ * The Project: plain data, metres, degrees Celsius, percent, kilopascals. Origin at the floor corner
+ * on the left hand of a person who faces the screen; x to the right along the front (screen) wall,
+ * y from the front wall to the back wall, z up. Nothing computed is stored here. Fields that a file
+ * has and this program does not know ride along untouched.
+ */
+
+import type { Air } from '../air/medium';
+import type { OctaveHz } from '../quantity/bands';
+
+export const ROOM_FORMAT = 'roomwright-room';
+export const ROOM_VERSION = 1;
+
+/** A place in the room, [x, y, z] in metres. */
+export type Point = readonly [number, number, number];
+
+/** Sides, named as the person sees them; of a solid's sides, `floor` is its underside. */
+export const FACES = ['front', 'back', 'left', 'right', 'floor', 'ceiling'] as const;
+export type Face = (typeof FACES)[number];
+
+/** Finished inner size of the shell in metres: width along x, length along y, height along z. */
+export interface ShellSize {
+  readonly width: number;
+  readonly length: number;
+  readonly height: number;
+}
+
+export const SOLID_KINDS = [
+  'soffit',
+  'riser',
+  'closet',
+  'column',
+  'beam',
+  'stage',
+  'other',
+] as const;
+export type SolidKind = (typeof SOLID_KINDS)[number];
+
+/** A box that fills part of the shell, corners in metres. */
+export interface Solid {
+  readonly id: string;
+  readonly kind: SolidKind;
+  readonly min: Point;
+  readonly max: Point;
+  /** Finish id of its exposed sides. */
+  readonly finish: string;
+}
+
+/** A rectangle of another finish on a face: [u0, v0, u1, v1] in metres along the face's two axes. */
+export interface Patch {
+  readonly id: string;
+  /** A shell face, or `solid-id:face`. */
+  readonly face: string;
+  readonly rect: readonly [number, number, number, number];
+  readonly finish: string;
+}
+
+/** Absorption coefficient by octave; a band without a figure is left out. */
+export type AbsorptionByBand = Partial<Readonly<Record<`${OctaveHz}`, number>>>;
+
+export interface CustomFinish {
+  readonly id: string;
+  readonly name: string;
+  readonly absorption: AbsorptionByBand;
+  readonly source: string;
+}
+
+/** A row of seats; heights in metres above the row's own floor, `y` where the ears are. */
+export interface Row {
+  readonly id: string;
+  readonly seats: number;
+  readonly y: number;
+  /** Centre of the row; the middle of the room where it is not given. */
+  readonly x?: number;
+  readonly pitchM: number;
+  readonly riserM: number;
+  readonly earHeightM: number;
+  readonly eyeHeightM: number;
+}
+
+export interface Seating {
+  readonly rows: readonly Row[];
+  /** Seats count from 1, from the left hand of a person who faces the screen. */
+  readonly reference: { readonly row: string; readonly seat: number };
+}
+
+export interface Screen {
+  readonly widthM: number;
+  readonly aspect: readonly [number, number];
+  /** Lower edge of the picture above the floor, m. */
+  readonly bottomM: number;
+  readonly gain: number;
+  /** Centre along x; the middle of the front wall where it is not given. */
+  readonly centreX?: number;
+}
+
+export interface Projector {
+  readonly position: Point;
+  readonly throwRatio: readonly [number, number];
+  readonly verticalOffsetPercent: readonly [number, number];
+  readonly horizontalOffsetPercent: readonly [number, number];
+  readonly lumens: number;
+}
+
+/** A loudspeaker by its acoustic centre; channel label as in ITU-R BS.2051. */
+export interface PlacedSpeaker {
+  readonly channel: string;
+  readonly position: Point;
+}
+
+export interface Subwoofer {
+  readonly id: string;
+  readonly position: Point;
+}
+
+export interface Speakers {
+  /** Layout label of ITU-R BS.2051 as upper+middle+bottom, for example `0+5+0`. */
+  readonly layout: string;
+  readonly placed: readonly PlacedSpeaker[];
+  readonly subwoofers: readonly Subwoofer[];
+}
+
+export type Target =
+  | { readonly kind: 'bs1116' }
+  | {
+      readonly kind: 'custom';
+      readonly seconds: Partial<Readonly<Record<`${OctaveHz}`, number>>>;
+    };
+
+export interface Room {
+  readonly size: ShellSize;
+  readonly solids: readonly Solid[];
+  readonly finishes: Readonly<Record<Face, string>>;
+  readonly patches: readonly Patch[];
+}
+
+export interface Project {
+  readonly format: typeof ROOM_FORMAT;
+  readonly version: typeof ROOM_VERSION;
+  readonly name: string;
+  readonly room: Room;
+  readonly air: Air;
+  readonly finishesCustom: readonly CustomFinish[];
+  readonly seating: Seating;
+  readonly screen: Screen;
+  /** Absent where none is hung yet. */
+  readonly projector?: Projector;
+  readonly speakers: Speakers;
+  readonly target: Target;
+}
+
+/** Smallest and largest shell that the program takes, m. */
+export const SIZE_LIMITS_M = {
+  width: [1, 30],
+  length: [1, 30],
+  height: [1, 12],
+} as const satisfies Record<keyof ShellSize, readonly [number, number]>;

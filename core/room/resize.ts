@@ -1,0 +1,80 @@
+/**
+ * Moving a wall takes along what hangs on it. Along the width, what stands in the middle keeps its
+ * distance from the centre line, so that pairs stay pairs; along the length it keeps its distance
+ * from the screen wall; along the height, from the floor.
+ */
+
+import { roundLength } from '../quantity/length';
+import type { Point, Project, ShellSize, Solid } from './project';
+
+/** What lies this close to a wall is taken to hang on it, m. */
+const ON_WALL_M = 0.5;
+const TOUCH_M = 1e-4;
+
+/** The coordinate after its axis has grown from `before` to `after` metres. */
+function moved(at: number, axis: number, before: number, after: number): number {
+  const grown = after - before;
+  if (at > before - Math.min(ON_WALL_M, before / 4)) return at + grown;
+  if (axis === 0 && at >= Math.min(ON_WALL_M, before / 4)) return at + grown / 2;
+  return at;
+}
+
+function moveSolid(solid: Solid, before: Point, after: Point): Solid {
+  const min: [number, number, number] = [...solid.min];
+  const max: [number, number, number] = [...solid.max];
+  for (const axis of [0, 1, 2] as const) {
+    const grown = after[axis] - before[axis];
+    const atNear = solid.min[axis] <= TOUCH_M;
+    const atFar = solid.max[axis] >= before[axis] - TOUCH_M;
+    // From wall to wall it stretches; on the far wall it goes along; else like any other thing.
+    const shift = atNear
+      ? 0
+      : atFar
+        ? grown
+        : moved((min[axis] + max[axis]) / 2, axis, before[axis], after[axis]) -
+          (min[axis] + max[axis]) / 2;
+    min[axis] = roundLength(min[axis] + shift);
+    max[axis] = roundLength(max[axis] + (atNear && atFar ? grown : shift));
+  }
+  return { ...solid, min, max };
+}
+
+/** `project` with a shell of the given size in metres and everything in it moved along. */
+export function resizeShell(project: Project, size: ShellSize): Project {
+  const old = project.room.size;
+  const before: Point = [old.width, old.length, old.height];
+  const after: Point = [size.width, size.length, size.height];
+  const place = (at: Point): Point =>
+    [0, 1, 2].map((axis) =>
+      roundLength(moved(at[axis] ?? 0, axis, before[axis] ?? 0, after[axis] ?? 0)),
+    ) as unknown as Point;
+  const row = (y: number): number => roundLength(moved(y, 1, before[1], after[1]));
+  return {
+    ...project,
+    room: {
+      ...project.room,
+      size,
+      solids: project.room.solids.map((solid) => moveSolid(solid, before, after)),
+    },
+    seating: {
+      ...project.seating,
+      rows: project.seating.rows.map((r) => ({
+        ...r,
+        y: row(r.y),
+        ...(r.x === undefined ? {} : { x: place([r.x, 0, 0])[0] }),
+      })),
+    },
+    screen:
+      project.screen.centreX === undefined
+        ? project.screen
+        : { ...project.screen, centreX: place([project.screen.centreX, 0, 0])[0] },
+    ...(project.projector
+      ? { projector: { ...project.projector, position: place(project.projector.position) } }
+      : {}),
+    speakers: {
+      ...project.speakers,
+      placed: project.speakers.placed.map((s) => ({ ...s, position: place(s.position) })),
+      subwoofers: project.speakers.subwoofers.map((s) => ({ ...s, position: place(s.position) })),
+    },
+  };
+}

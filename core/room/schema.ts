@@ -1,0 +1,173 @@
+/**
+ * The shape of a room file. Checked with zod; every refusal is one sentence that names what was
+ * expected and what the file says. Unknown fields pass and stay.
+ */
+
+import { z } from 'zod';
+import { OCTAVES_HZ } from '../quantity/bands';
+import { DEFAULT_AIR } from '../air/medium';
+import { DEFAULT_FINISHES, DEFAULT_ROW, DEFAULT_SOLID_FINISH, DEFAULT_SPEAKERS } from './defaults';
+import { describe } from './fault';
+import { FACES, ROOM_FORMAT, ROOM_VERSION, SIZE_LIMITS_M, SOLID_KINDS } from './project';
+
+z.config({ jitless: true });
+
+const says = (expected: string) => ({
+  error: (issue: { input?: unknown }) =>
+    `must be ${expected}; the file says ${describe(issue.input)}.`,
+});
+
+const number = (expected: string, low: number, high: number) => {
+  const message = says(`${expected} from ${low} to ${high}`);
+  return z.number(message).min(low, message).max(high, message);
+};
+const whole = (expected: string, low: number, high: number) => {
+  const message = says(`a whole number of ${expected} from ${low} to ${high}`);
+  return z.number(message).int(message).min(low, message).max(high, message);
+};
+const metres = (low: number, high: number) => number('a length in metres', low, high);
+const text = (most: number) => {
+  const message = says(`text of at most ${most} characters`);
+  return z.string(message).max(most, message);
+};
+const id = () => {
+  const message = says('a name of 1 to 60 letters, digits, dots or dashes');
+  return z.string(message).regex(/^[\w.+-]{1,60}$/, message);
+};
+const choice = <T extends readonly [string, ...string[]]>(options: T) =>
+  z.enum(options, says(`one of ${options.join(', ')}`));
+const list = <T extends z.ZodType>(item: T, most: number) => {
+  const message = says(`a list of at most ${most}`);
+  return z.array(item, message).max(most, message);
+};
+const group = <T extends z.ZodRawShape>(shape: T) =>
+  z.looseObject(shape, says('a group of fields'));
+
+/** A place may lie a little outside the shell (a wall can have been moved past it), never far. */
+const coordinate = () => number('a place in metres', -10, 60);
+const point = () =>
+  z.tuple([coordinate(), coordinate(), coordinate()], says('a place [x, y, z] in metres'));
+const range = (low: number, high: number) =>
+  z
+    .tuple([number('a number', low, high), number('a number', low, high)], says('[least, most]'))
+    .refine(([least, most]) => least <= most, says('[least, most] in rising order'));
+
+const bandGroup = (value: z.ZodType<number>) =>
+  z.partialRecord(
+    z.enum(OCTAVES_HZ.map(String) as [`${(typeof OCTAVES_HZ)[number]}`]),
+    value,
+    says(`a group of octave bands (${OCTAVES_HZ.join(', ')})`),
+  );
+
+const size = group({
+  width: metres(...SIZE_LIMITS_M.width),
+  length: metres(...SIZE_LIMITS_M.length),
+  height: metres(...SIZE_LIMITS_M.height),
+});
+
+const solid = group({
+  id: id(),
+  kind: choice(SOLID_KINDS),
+  min: point(),
+  max: point(),
+  finish: id().default(DEFAULT_SOLID_FINISH),
+}).refine(({ min, max }) => min.every((low, axis) => low < (max[axis] ?? low)), {
+  error: 'must have every part of min below the same part of max.',
+});
+
+const patch = group({
+  id: id(),
+  face: text(80),
+  rect: z
+    .tuple(
+      [coordinate(), coordinate(), coordinate(), coordinate()],
+      says('[u0, v0, u1, v1] in metres'),
+    )
+    .refine(
+      ([u0, v0, u1, v1]) => u0 < u1 && v0 < v1,
+      says('[u0, v0, u1, v1] with u0 below u1 and v0 below v1'),
+    ),
+  finish: id(),
+});
+
+const row = group({
+  id: id(),
+  seats: whole('seats', 1, 20).default(DEFAULT_ROW.seats),
+  y: coordinate(),
+  x: coordinate().optional(),
+  pitchM: metres(0.3, 3).default(DEFAULT_ROW.pitchM),
+  riserM: metres(0, 5).default(DEFAULT_ROW.riserM),
+  earHeightM: metres(0.3, 2.5).default(DEFAULT_ROW.earHeightM),
+  eyeHeightM: metres(0.3, 2.5).default(DEFAULT_ROW.eyeHeightM),
+});
+
+const faceFinishes = group(
+  Object.fromEntries(FACES.map((face) => [face, id().default(DEFAULT_FINISHES[face])])) as Record<
+    (typeof FACES)[number],
+    z.ZodDefault<z.ZodString>
+  >,
+);
+
+export const projectSchema = group({
+  format: z.literal(ROOM_FORMAT, says(`"${ROOM_FORMAT}"`)),
+  version: z.literal(ROOM_VERSION, says(String(ROOM_VERSION))),
+  name: text(120).default('Untitled room'),
+  room: group({
+    size,
+    solids: list(solid, 60).default([]),
+    finishes: faceFinishes.prefault({}),
+    patches: list(patch, 60).default([]),
+  }),
+  air: group({
+    temperatureC: number('degrees Celsius', -20, 50).default(DEFAULT_AIR.temperatureC),
+    humidityPercent: number('percent', 10, 100).default(DEFAULT_AIR.humidityPercent),
+    pressureKPa: number('kilopascals', 50, 120).default(DEFAULT_AIR.pressureKPa),
+  }).prefault({}),
+  finishesCustom: list(
+    group({
+      id: id(),
+      name: text(120),
+      absorption: bandGroup(number('an absorption coefficient', 0, 1.2)),
+      source: text(400).default('not stated'),
+    }),
+    200,
+  ).default([]),
+  seating: group({
+    rows: list(row, 12).optional(),
+    reference: group({ row: id(), seat: whole('seats from the left', 1, 20) }).optional(),
+  }).prefault({}),
+  screen: group({
+    widthM: metres(0.2, 30).optional(),
+    aspect: z
+      .tuple([number('a number', 0.1, 100), number('a number', 0.1, 100)], says('[across, up]'))
+      .default([16, 9]),
+    bottomM: metres(0, 12).optional(),
+    gain: number('a screen gain', 0.1, 10).default(1),
+    centreX: coordinate().optional(),
+  }).prefault({}),
+  projector: group({
+    position: point(),
+    throwRatio: range(0.1, 20),
+    verticalOffsetPercent: range(-300, 300),
+    horizontalOffsetPercent: range(-300, 300),
+    lumens: number('lumens', 1, 100_000),
+  }).optional(),
+  speakers: group({
+    layout: text(20).default(DEFAULT_SPEAKERS.layout),
+    placed: list(group({ channel: id(), position: point() }), 40).default([]),
+    subwoofers: list(group({ id: id(), position: point() }), 16).default([]),
+  }).prefault({}),
+  target: z
+    .discriminatedUnion(
+      'kind',
+      [
+        group({ kind: z.literal('bs1116') }),
+        group({
+          kind: z.literal('custom'),
+          seconds: bandGroup(number('a time in seconds', 0.05, 10)),
+        }),
+      ],
+      says('{ "kind": "bs1116" } or { "kind": "custom", "seconds": { ... } }'),
+    )
+    .default({ kind: 'bs1116' }),
+});

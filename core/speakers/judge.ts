@@ -1,0 +1,80 @@
+/** Each loudspeaker of the layout against its window, with what to set so that all arrive alike. */
+
+import { speedOfSoundMS } from '../air/medium';
+import type { Point, Project } from '../room/project';
+import { referenceSeat } from '../room/seats';
+import { directionFrom, type Direction } from './direction';
+import { layoutOf, type Channel, type Layout } from './layouts';
+
+/** What a tape measure can set, in degrees (9 mm at 1 m): our own allowance around a window. */
+export const ANGLE_ALLOWANCE_DEG = 0.5;
+
+export interface SpeakerResult extends Direction {
+  readonly channel: string;
+  readonly position: Point;
+  /** Delay to set in ms: 0 for the farthest loudspeaker. */
+  readonly delayMs: number;
+  /** Level to set in dB by the inverse distance law: 0 for the farthest, negative for nearer ones. */
+  readonly levelDb: number;
+  /** Degrees outside the window of the layout: 0 within it. */
+  readonly azimuthOffDeg: number;
+  readonly elevationOffDeg: number;
+  readonly inRange: boolean;
+}
+
+/** Signed degrees by which `angle` lies outside [low, high], 0 within (and within the allowance). */
+function outsideBy(angle: number, [low, high]: readonly [number, number]): number {
+  if (angle < low - ANGLE_ALLOWANCE_DEG) return angle - low;
+  if (angle > high + ANGLE_ALLOWANCE_DEG) return angle - high;
+  return 0;
+}
+
+/** Signed degrees outside the channel's azimuth window, going round the nearer way. */
+export function azimuthOff(azimuthDeg: number, channel: Channel): number {
+  const turns = [azimuthDeg - 360, azimuthDeg, azimuthDeg + 360];
+  return turns
+    .map((turn) => outsideBy(turn, channel.azimuth))
+    .reduce((best, off) => (Math.abs(off) < Math.abs(best) ? off : best));
+}
+
+export interface SpeakersResult {
+  readonly layout: Layout | null;
+  readonly listening: Point | null;
+  readonly speakers: readonly SpeakerResult[];
+  /** Channels of the layout that have no loudspeaker yet. */
+  readonly missing: readonly Channel[];
+}
+
+/** Judge every placed loudspeaker at the reference seat's ears. */
+export function judgeSpeakers(project: Project): SpeakersResult {
+  const layout = layoutOf(project.speakers.layout) ?? null;
+  const listening = referenceSeat(project)?.position ?? null;
+  const missing = (layout?.channels ?? []).filter(
+    (channel) => !project.speakers.placed.some((speaker) => speaker.channel === channel.label),
+  );
+  if (!listening) return { layout, listening, speakers: [], missing };
+
+  const heard = project.speakers.placed.map((speaker) => ({
+    ...speaker,
+    direction: directionFrom(listening, speaker.position),
+  }));
+  const farthestM = Math.max(...heard.map((speaker) => speaker.direction.distanceM), 0);
+  const speedMS = speedOfSoundMS(project.air.temperatureC);
+  const speakers = heard.map(({ channel: label, position, direction }): SpeakerResult => {
+    const channel = layout?.channels.find((candidate) => candidate.label === label);
+    const azimuthOffDeg = channel ? azimuthOff(direction.azimuthDeg, channel) : 0;
+    const elevationOffDeg = channel ? outsideBy(direction.elevationDeg, channel.elevation) : 0;
+    const near = Math.max(direction.distanceM, 0.01);
+    return {
+      channel: label,
+      position,
+      ...direction,
+      delayMs: ((farthestM - direction.distanceM) / speedMS) * 1000,
+      levelDb: farthestM > 0 ? Math.min(0, 20 * Math.log10(near / farthestM)) : 0,
+      azimuthOffDeg,
+      elevationOffDeg,
+      inRange: channel !== undefined && azimuthOffDeg === 0 && elevationOffDeg === 0,
+    };
+  });
+  return { layout, listening, speakers, missing };
+}

@@ -1,0 +1,94 @@
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { createNodeResolver, importX } from 'eslint-plugin-import-x';
+import reactHooks from 'eslint-plugin-react-hooks';
+import tseslint from 'typescript-eslint';
+
+const root = path.dirname(fileURLToPath(import.meta.url));
+
+/** The floors of core/, lowest first. A folder may import only folders of lower floors. */
+const FLOORS = [
+  ['quantity', 'air'],
+  ['room'],
+  ['modes', 'decay', 'speakers'],
+  ['findings'],
+  ['analysis'],
+  ['report'],
+];
+
+const floorZones = FLOORS.flatMap((folders, floor) =>
+  folders.map((folder) => ({
+    target: path.join(root, 'core', folder),
+    from: path.join(root, 'core'),
+    except: [`./${folder}`, ...FLOORS.slice(0, floor).flatMap((below) => below.map((f) => `./${f}`))],
+    message: `core/${folder} may import only the floors below it (see DEVELOPERS.md).`,
+  })),
+);
+
+const wallZones = [
+  { target: './core', from: './renderer', message: 'core imports neither renderer nor electron.' },
+  { target: './core', from: './electron', message: 'core imports neither renderer nor electron.' },
+  { target: './renderer', from: './electron', message: 'renderer meets electron only at the host.' },
+  {
+    target: './electron',
+    from: './renderer',
+    except: ['./host/host.ts'],
+    message: 'electron knows the renderer only by renderer/host/host.ts.',
+  },
+].map((zone) => ({
+  ...zone,
+  target: path.join(root, zone.target),
+  from: path.join(root, zone.from),
+}));
+
+export default tseslint.config(
+  { ignores: ['out/**', 'node_modules/**', 'coverage/**', '.cache/**'] },
+  ...tseslint.configs.recommendedTypeChecked,
+  {
+    languageOptions: {
+      parserOptions: {
+        projectService: { allowDefaultProject: ['eslint.config.js'] },
+        tsconfigRootDir: root,
+      },
+    },
+    plugins: { 'import-x': importX, 'react-hooks': reactHooks },
+    settings: {
+      'import-x/resolver-next': [
+        createNodeResolver({ extensions: ['.ts', '.tsx', '.d.ts', '.js', '.json'] }),
+      ],
+      'import-x/parsers': { '@typescript-eslint/parser': ['.ts', '.tsx'] },
+    },
+    rules: {
+      'import-x/no-restricted-paths': ['error', { zones: [...wallZones, ...floorZones] }],
+      'import-x/no-cycle': 'error',
+      '@typescript-eslint/consistent-type-imports': 'error',
+      '@typescript-eslint/no-non-null-assertion': 'error',
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+      'no-console': 'error',
+      eqeqeq: 'error',
+      'react-hooks/rules-of-hooks': 'error',
+      'react-hooks/exhaustive-deps': 'error',
+    },
+  },
+  {
+    files: ['core/**/*.ts'],
+    rules: {
+      'no-restricted-imports': [
+        'error',
+        {
+          patterns: [
+            {
+              regex: '^(?!\\.|zod$|ml-matrix$)',
+              message: 'core depends on nothing but ml-matrix and the schema library.',
+            },
+          ],
+        },
+      ],
+    },
+  },
+  {
+    files: ['tests/**', 'electron/start/**', 'electron/batch/**'],
+    rules: { 'no-console': 'off' },
+  },
+  { files: ['**/*.js'], ...tseslint.configs.disableTypeChecked },
+);
