@@ -1,0 +1,118 @@
+import { mkdir } from 'node:fs/promises';
+import path from 'node:path';
+import { analyze } from '../../core/analysis/analyze';
+import { summary } from '../../core/report/summary';
+import { tables } from '../../core/report/tables';
+import { decodeRoomBytes, openRoom, type Fault } from '../../core/room/open-room';
+import type { Project } from '../../core/room/project';
+import { MAX_FILE_BYTES } from '../../renderer/host/host';
+import { writeAtomically } from '../files/atomic-write';
+import { openFailure, saveFailure, tooLarge } from '../files/file-sentences';
+import { readLimited } from '../files/read-limited';
+import { BATCH_HELP, parseBatch } from './batch-options';
+
+export interface BatchIo {
+  /** Folder that names on the command line are relative to. */
+  readonly folder: string;
+  /** Text for stdout. */
+  readonly out: (text: string) => void;
+  /** One line for stderr. */
+  readonly complain: (line: string) => void;
+}
+
+/** What the command ends with. */
+export const EXIT = { done: 0, couldNotWrite: 1, refused: 2 } as const;
+
+const FILE_REMEDY = 'Check its name and folder.';
+const SHEET_REMEDY = 'Name another folder with --out.';
+
+/**
+ * The whole command. What can be refused is refused before anything is printed or written, and
+ * every table is made before the first is written.
+ */
+export async function runAnalysis(args: readonly string[], io: BatchIo): Promise<number> {
+  const parsed = parseBatch(args);
+  if (parsed.kind === 'help') {
+    io.out(BATCH_HELP);
+    return EXIT.done;
+  }
+  if (parsed.kind === 'refused') {
+    io.complain(parsed.sentence);
+    return EXIT.refused;
+  }
+  const { file, json, out } = parsed.options;
+
+  const opened = await openRoomFile(path.resolve(io.folder, file));
+  if ('complaints' in opened) {
+    for (const line of opened.complaints) io.complain(line);
+    return EXIT.refused;
+  }
+  const { project } = opened;
+  const analysis = analyze(project);
+  const text = json ? `${JSON.stringify(analysis)}\n` : ended(summary(project, analysis));
+
+  if (out !== null) {
+    const complaint = await writeTables(path.resolve(io.folder, out), tables(project, analysis));
+    if (complaint !== null) {
+      io.complain(complaint);
+      return EXIT.couldNotWrite;
+    }
+  }
+  io.out(text);
+  return EXIT.done;
+}
+
+type Opened = { readonly project: Project } | { readonly complaints: readonly string[] };
+
+async function openRoomFile(file: string): Promise<Opened> {
+  let bytes: Uint8Array;
+  try {
+    const found = await readLimited(file, MAX_FILE_BYTES);
+    if (found.kind === 'too-large') {
+      return { complaints: [tooLarge(file, found.sizeBytes, MAX_FILE_BYTES)] };
+    }
+    if (found.kind === 'not-a-file') {
+      return {
+        complaints: [`Could not open "${path.basename(file)}": it is not a file. ${FILE_REMEDY}`],
+      };
+    }
+    bytes = found.bytes;
+  } catch (error) {
+    return { complaints: [openFailure(file, error, FILE_REMEDY)] };
+  }
+  const decoded = decodeRoomBytes(bytes);
+  if (!decoded.ok) return { complaints: faultLines(file, decoded.faults) };
+  const opened = openRoom(decoded.text);
+  if (!opened.ok) return { complaints: faultLines(file, opened.faults) };
+  return { project: opened.project };
+}
+
+/** One line for each fault; a fault of the file as a whole carries the file's name as its place. */
+function faultLines(file: string, faults: readonly Fault[]): readonly string[] {
+  return faults.map(({ path: place, sentence }) => {
+    const where = place === '' ? path.basename(file) : place;
+    return `${where}: ${sentence}`.replace(/\s*[\r\n]+\s*/g, ' ');
+  });
+}
+
+/** Null where all were written, else what to do about the first that was not. */
+async function writeTables(
+  folder: string,
+  files: readonly { readonly name: string; readonly text: string }[],
+): Promise<string | null> {
+  let place = folder;
+  try {
+    await mkdir(folder, { recursive: true });
+    for (const { name, text } of files) {
+      place = path.join(folder, path.basename(name));
+      await writeAtomically(place, text);
+    }
+    return null;
+  } catch (error) {
+    return saveFailure(place, error, SHEET_REMEDY);
+  }
+}
+
+function ended(text: string): string {
+  return text.endsWith('\n') ? text : `${text}\n`;
+}

@@ -1,0 +1,34 @@
+import { z } from 'zod';
+import type { Host } from '../../renderer/host/host';
+import type { HostMethod } from './channels';
+
+/**
+ * The shape of every question's arguments, checked in the main process before any of it is used.
+ * Sizes here only stop nonsense; the limit that a person can meet is told by the file functions.
+ */
+const MAX_TEXT_CHARACTERS = 50_000_000;
+
+const text = z.string().max(MAX_TEXT_CHARACTERS);
+const name = z.string().min(1).max(200);
+const token = z.string().regex(/^[A-Za-z0-9_-]{16,64}$/);
+
+const autosaveRecord = z.strictObject({
+  text,
+  name,
+  token: token.nullable(),
+  savedAtMs: z.number().nonnegative(),
+  unsaved: z.boolean(),
+});
+
+type PayloadSchemas = { readonly [M in HostMethod]: z.ZodType<Parameters<Host[M]>> };
+
+export const PAYLOADS: PayloadSchemas = {
+  open: z.tuple([]),
+  reopen: z.tuple([token]),
+  save: z.tuple([text, name, token.nullable()]),
+  recent: z.tuple([]),
+  exportFile: z.tuple([text, name]),
+  print: z.tuple([]),
+  keepAutosave: z.tuple([autosaveRecord]),
+  readAutosave: z.tuple([]),
+};

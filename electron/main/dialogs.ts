@@ -1,0 +1,60 @@
+import { dialog, type BrowserWindow, type FileFilter } from 'electron';
+import path from 'node:path';
+import type { FileQuestions } from './room-files';
+
+const ALL_FILES: FileFilter = { name: 'All files', extensions: ['*'] };
+const ROOMS: FileFilter[] = [{ name: 'Rooms', extensions: ['json'] }, ALL_FILES];
+
+/** The native dialogs. They stand over the window that asked; where it is gone, nobody is asked. */
+export function nativeQuestions(
+  currentWindow: () => BrowserWindow | null,
+  documentsFolder: string,
+): FileQuestions {
+  const askPlace = async (title: string, name: string, filters: FileFilter[]) => {
+    const window = currentWindow();
+    if (window === null) return null;
+    const answer = await dialog.showSaveDialog(window, {
+      title,
+      defaultPath: path.join(documentsFolder, name),
+      filters,
+      properties: ['createDirectory', 'showOverwriteConfirmation'],
+    });
+    return answer.canceled || answer.filePath === '' ? null : answer.filePath;
+  };
+
+  return {
+    async roomToOpen() {
+      const window = currentWindow();
+      if (window === null) return null;
+      const answer = await dialog.showOpenDialog(window, {
+        title: 'Open a room',
+        filters: ROOMS,
+        properties: ['openFile'],
+      });
+      return answer.canceled ? null : (answer.filePaths[0] ?? null);
+    },
+    placeForRoom: (name) => askPlace('Save the room', name, ROOMS),
+    placeForExport: (name) => askPlace('Export', name, exportFilters(name)),
+    async writeOverChanged(name) {
+      const window = currentWindow();
+      if (window === null) return false;
+      const answer = await dialog.showMessageBox(window, {
+        type: 'warning',
+        message: `Replace "${name}"?`,
+        detail:
+          'What is in the file now is not what was opened or saved here. ' +
+          'Its present content is kept beside it, with the ending .bak.',
+        buttons: ['Cancel', 'Replace'],
+        defaultId: 0,
+        cancelId: 0,
+      });
+      return answer.response === 1;
+    },
+  };
+}
+
+function exportFilters(name: string): FileFilter[] {
+  const extension = path.extname(name).slice(1);
+  if (extension === '') return [ALL_FILES];
+  return [{ name: `${extension.toUpperCase()} files`, extensions: [extension] }, ALL_FILES];
+}

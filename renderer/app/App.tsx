@@ -1,0 +1,57 @@
+/** The sheet: subjects down the left, the drawing with its profile below, inputs and findings right. */
+
+import type { ReactElement } from 'react';
+import { Drawing } from '../drawing/Drawing';
+import { FindingsPanel } from '../findings/FindingsPanel';
+import { HeadStrip } from '../sheet/HeadStrip';
+import { NoticeBar } from '../sheet/NoticeBar';
+import { SubjectIndex } from '../sheet/SubjectIndex';
+import { TitleBlock } from '../sheet/TitleBlock';
+import { ViewChoice } from '../sheet/ViewChoice';
+import type { Filing } from '../state/filing';
+import { useSession, type OpenSubject } from '../state/session';
+import { DecayEvidence, DecayInputs } from '../subjects/DecaySubject';
+import { ShellEvidence, ShellInputs } from '../subjects/ShellSubject';
+import { SpeakersEvidence, SpeakersInputs } from '../subjects/SpeakersSubject';
+import { useShortcuts } from './use-shortcuts';
+
+const SUBJECTS: Readonly<
+  Record<
+    OpenSubject,
+    { title: string; inputs: () => ReactElement; evidence: () => ReactElement | null }
+  >
+> = {
+  shell: { title: 'Shell', inputs: ShellInputs, evidence: ShellEvidence },
+  speakers: { title: 'Speakers', inputs: SpeakersInputs, evidence: SpeakersEvidence },
+  decay: { title: 'Decay', inputs: DecayInputs, evidence: DecayEvidence },
+};
+
+export function App({ filing }: { readonly filing: Filing }): ReactElement {
+  const subject = useSession((session) => session.subject);
+  useShortcuts(filing);
+  const { title, inputs: Inputs, evidence: Evidence } = SUBJECTS[subject];
+  return (
+    <div className="sheet">
+      <HeadStrip filing={filing} />
+      <SubjectIndex />
+      <main className="board" aria-label="Drawing">
+        <div className="paper">
+          <Drawing />
+          <ViewChoice />
+          <TitleBlock />
+          <NoticeBar />
+        </div>
+        <section className={`evidence evidence-${subject}`} aria-label={`Evidence: ${title}`}>
+          <Evidence />
+        </section>
+      </main>
+      <aside className="margin">
+        <section className="inputs" aria-label={title}>
+          <h2>{title}</h2>
+          <Inputs />
+        </section>
+        <FindingsPanel />
+      </aside>
+    </div>
+  );
+}

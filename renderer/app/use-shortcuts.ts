@@ -1,0 +1,33 @@
+/** Keys that work everywhere in the window. */
+
+import { useEffect } from 'react';
+import type { Filing } from '../state/filing';
+import { useSession, VIEWS } from '../state/session';
+
+export function useShortcuts(filing: Filing): void {
+  useEffect(() => {
+    const onKeyDown = (event: KeyboardEvent): void => {
+      const session = useSession.getState();
+      const typing =
+        event.target instanceof HTMLElement &&
+        event.target.matches('input[type=text], textarea, .room-name');
+      const command = event.ctrlKey || event.metaKey;
+      const key = event.key.toLowerCase();
+      const run = (action: () => unknown): void => {
+        event.preventDefault();
+        action();
+      };
+      if (command && key === 's') run(event.shiftKey ? filing.saveAs : filing.save);
+      else if (command && key === 'o') run(filing.open);
+      else if (typing) return;
+      else if (command && key === 'z') run(event.shiftKey ? session.redo : session.undo);
+      else if (command && key === 'y') run(session.redo);
+      else if (!command && !event.altKey) {
+        const view = VIEWS[Number(event.key) - 1];
+        if (view) run(() => session.setView(view));
+      }
+    };
+    window.addEventListener('keydown', onKeyDown);
+    return () => window.removeEventListener('keydown', onKeyDown);
+  }, [filing]);
+}

@@ -1,0 +1,243 @@
+/**
+ * Modes to 200 Hz in three lanes. Axial modes are named; a pile-up is bracketed, a gap is hatched, and
+ * the Schroeder frequency stands across all lanes (or at the edge, where it lies above).
+ */
+
+import { scaleLinear } from 'd3-scale';
+import { useState, type ReactElement } from 'react';
+import type { ModesResult } from '../../core/analysis/analyze';
+import type { ModeKind, ShellMode } from '../../core/modes/shell-modes';
+import { modeName } from './mode-name';
+import { useBoxSize } from './use-box-size';
+
+const LEFT = 78;
+const RIGHT = 16;
+const TOP = 20;
+const BOTTOM = 24;
+const LANES: readonly { readonly kind: ModeKind; readonly share: number }[] = [
+  { kind: 'axial', share: 0.5 },
+  { kind: 'tangential', share: 0.26 },
+  { kind: 'oblique', share: 0.24 },
+];
+
+export interface ModeLanesProps {
+  readonly modes: ModesResult;
+  /** Span that the chosen finding speaks of. */
+  readonly marked: { readonly fromHz: number; readonly toHz: number } | null;
+}
+
+export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
+  const [ref, { width, height }] = useBoxSize<HTMLDivElement>();
+  const [pointed, setPointed] = useState<ShellMode | null>(null);
+  const x = scaleLinear([0, 200], [LEFT, Math.max(LEFT + 10, width - RIGHT)]);
+  const inner = height - TOP - BOTTOM;
+  let y = TOP;
+  const lanes = LANES.map((lane) => {
+    const top = y;
+    y += inner * lane.share;
+    return { ...lane, top, bottom: y };
+  });
+  const axial = lanes[0];
+  const counts = (kind: ModeKind): number =>
+    modes.shell.filter((mode) => mode.kind === kind).length;
+
+  const point = (clientX: number, clientY: number, box: DOMRect): void => {
+    const [px, py] = [clientX - box.left, clientY - box.top];
+    const lane = lanes.find((candidate) => py >= candidate.top && py < candidate.bottom);
+    let best: ShellMode | null = null;
+    for (const mode of modes.shell) {
+      if (lane && mode.kind !== lane.kind) continue;
+      const off = Math.abs(x(mode.frequencyHz) - px);
+      if (off < 12 && off < Math.abs(x(best?.frequencyHz ?? 1e6) - px)) best = mode;
+    }
+    setPointed(best);
+  };
+
+  return (
+    <figure className="chart" aria-label="Modes of the room to 200 Hz">
+      <figcaption>
+        Modes to 200 Hz
+        <span className="readout" aria-live="polite">
+          {pointed
+            ? `${pointed.frequencyHz.toFixed(1)} Hz  ${modeName(pointed.order)}  ${pointed.kind}`
+            : `${modes.shell.length} modes${modes.exactShape ? '' : ' of the plain shell'}`}
+        </span>
+      </figcaption>
+      <div ref={ref} className="chart-box">
+        {width > 0 && axial ? (
+          <svg
+            width={width}
+            height={height}
+            role="img"
+            aria-label={`${counts('axial')} axial, ${counts('tangential')} tangential and ${counts('oblique')} oblique modes; ${modes.gaps.length} gaps and ${modes.pileUps.length} pile-ups of axial modes`}
+            onPointerMove={(event) =>
+              point(event.clientX, event.clientY, event.currentTarget.getBoundingClientRect())
+            }
+            onPointerLeave={() => setPointed(null)}
+          >
+            <defs>
+              <pattern id="gap-hatch" width="7" height="7" patternUnits="userSpaceOnUse">
+                <path className="hatch-accent" d="M-1,8 L8,-1 M-1,1 L1,-1 M6,8 L8,6" />
+              </pattern>
+            </defs>
+            {marked ? (
+              <rect
+                className="marked-span"
+                x={x(Math.min(marked.fromHz, 200)) - 4}
+                width={x(Math.min(marked.toHz, 200)) - x(Math.min(marked.fromHz, 200)) + 8}
+                y={TOP}
+                height={inner}
+              />
+            ) : null}
+            {x.ticks(10).map((hz) => (
+              <g key={hz}>
+                <line className="grid" x1={x(hz)} x2={x(hz)} y1={TOP} y2={height - BOTTOM} />
+                <text className="tick-label" x={x(hz)} y={height - 8} textAnchor="middle">
+                  {hz === 200 ? '200 Hz' : hz}
+                </text>
+              </g>
+            ))}
+            {lanes.map((lane) => (
+              <g key={lane.kind}>
+                <line
+                  className="axis"
+                  x1={LEFT}
+                  x2={width - RIGHT}
+                  y1={lane.bottom}
+                  y2={lane.bottom}
+                />
+                <text className="lane-label" x={8} y={lane.bottom - 8}>
+                  {lane.kind}
+                </text>
+                <text className="lane-count" x={8} y={lane.bottom - 23}>
+                  {counts(lane.kind)}
+                </text>
+              </g>
+            ))}
+            {modes.gaps.map((gap) => {
+              const end = Math.min(gap.toHz, 200);
+              const middle = (x(gap.fromHz) + x(end)) / 2;
+              const wide = x(end) - x(gap.fromHz) > 50;
+              return (
+                <g key={gap.fromHz} className="gap">
+                  <rect
+                    fill="url(#gap-hatch)"
+                    x={x(gap.fromHz)}
+                    width={Math.max(0, x(end) - x(gap.fromHz))}
+                    y={axial.bottom - 26}
+                    height={26}
+                  />
+                  {wide ? (
+                    <text
+                      className="mark-label"
+                      x={middle}
+                      y={axial.bottom - 32}
+                      textAnchor="middle"
+                    >
+                      gap {gap.widthHz.toFixed(0)} Hz
+                    </text>
+                  ) : null}
+                </g>
+              );
+            })}
+            {modes.shell.map((mode) => {
+              const lane = lanes.find((candidate) => candidate.kind === mode.kind);
+              if (!lane) return null;
+              const tall = mode.kind === 'axial' ? 26 : (lane.bottom - lane.top) * 0.62;
+              const at = x(mode.frequencyHz);
+              return (
+                <line
+                  key={mode.order.join()}
+                  className={`mode mode-${mode.kind}${mode === pointed ? ' pointed' : ''}`}
+                  x1={at}
+                  x2={at}
+                  y1={lane.bottom - tall}
+                  y2={lane.bottom}
+                />
+              );
+            })}
+            <AxialNames modes={modes} x={x} top={axial.top} bottom={axial.bottom} />
+            {modes.pileUps.map((pileUp) => {
+              const [from, to] = [x(pileUp.lowHz) - 3, x(pileUp.highHz) + 3];
+              const above = axial.bottom - 31;
+              return (
+                <g key={pileUp.lowHz} className="pile-up">
+                  <path d={`M${from},${axial.bottom} V${above} H${to} V${axial.bottom}`} />
+                  <title>
+                    {pileUp.modes.map((mode) => modeName(mode.order)).join(', ')} within{' '}
+                    {(pileUp.highHz - pileUp.lowHz).toFixed(1)} Hz
+                  </title>
+                </g>
+              );
+            })}
+            <SchroederLine modes={modes} x={x} bottom={height - BOTTOM} right={width - RIGHT} />
+          </svg>
+        ) : null}
+      </div>
+    </figure>
+  );
+}
+
+interface AxialNamesProps {
+  readonly modes: ModesResult;
+  readonly x: (hz: number) => number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Names over the axial modes; a name that would run into the one before it goes a line up. */
+function AxialNames({ modes, x, top, bottom }: AxialNamesProps): ReactElement {
+  const rows = [bottom - 46, bottom - 59];
+  const ends = rows.map(() => -Infinity);
+  return (
+    <g>
+      {modes.shell
+        .filter((mode) => mode.kind === 'axial')
+        .map((mode) => {
+          const at = x(mode.frequencyHz);
+          const row = ends.findIndex((end) => at - 10 > end);
+          const y = rows[row];
+          if (row === -1 || y === undefined || y < top) return null;
+          ends[row] = at + 10;
+          return (
+            <text key={mode.order.join()} className="mode-name" x={at} y={y} textAnchor="middle">
+              {modeName(mode.order)}
+            </text>
+          );
+        })}
+    </g>
+  );
+}
+
+interface SchroederLineProps {
+  readonly modes: ModesResult;
+  readonly x: (hz: number) => number;
+  readonly bottom: number;
+  readonly right: number;
+}
+
+function SchroederLine({ modes, x, bottom, right }: SchroederLineProps): ReactElement | null {
+  const { schroederHz } = modes;
+  if (schroederHz === null) return null;
+  if (schroederHz > 200) {
+    return (
+      <text className="schroeder-label" x={right} y={13} textAnchor="end">
+        Schroeder frequency {schroederHz.toFixed(0)} Hz →
+      </text>
+    );
+  }
+  const at = x(schroederHz);
+  return (
+    <g>
+      <line className="schroeder" x1={at} x2={at} y1={TOP - 4} y2={bottom} />
+      <text
+        className="schroeder-label"
+        x={at + (schroederHz > 140 ? -5 : 5)}
+        y={13}
+        textAnchor={schroederHz > 140 ? 'end' : 'start'}
+      >
+        Schroeder frequency {schroederHz.toFixed(0)} Hz
+      </text>
+    </g>
+  );
+}

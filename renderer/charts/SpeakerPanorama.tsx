@@ -1,0 +1,114 @@
+/**
+ * What the listener hears from where, unrolled: azimuth across (left is left), elevation up. Windows of
+ * the layout are outlined, loudspeakers are marked; a triangle is one outside its window.
+ */
+
+import { scaleLinear } from 'd3-scale';
+import type { ReactElement } from 'react';
+import type { SpeakerResult } from '../../core/speakers/judge';
+import type { Layout } from '../../core/speakers/layouts';
+import { useBoxSize } from './use-box-size';
+
+const LEFT = 40;
+const RIGHT = 14;
+const TOP = 20;
+const BOTTOM = 24;
+
+export interface SpeakerPanoramaProps {
+  readonly layout: Layout | null;
+  readonly speakers: readonly SpeakerResult[];
+  readonly chosen: string | null;
+  readonly onChoose: (channel: string) => void;
+}
+
+export function SpeakerPanorama(props: SpeakerPanoramaProps): ReactElement {
+  const { layout, speakers, chosen, onChoose } = props;
+  const [ref, { width, height }] = useBoxSize<HTMLDivElement>();
+  const x = scaleLinear([180, -180], [LEFT, Math.max(LEFT + 10, width - RIGHT)]);
+  const reach = Math.max(30, ...speakers.map((speaker) => Math.abs(speaker.elevationDeg) + 5));
+  const y = scaleLinear([-reach, reach], [height - BOTTOM, TOP]);
+  return (
+    <figure className="chart" aria-label="Loudspeakers as heard from the reference seat">
+      <figcaption>
+        From the reference seat
+        <span className="key">
+          <span>
+            <i className="swatch window" />
+            window of the layout
+          </span>
+        </span>
+      </figcaption>
+      <div ref={ref} className="chart-box">
+        {width > 0 ? (
+          <svg width={width} height={height} role="group" aria-label="Azimuth and elevation">
+            {[180, 135, 90, 45, 0, -45, -90, -135, -180].map((azimuth) => (
+              <g key={azimuth}>
+                <line
+                  className="grid"
+                  x1={x(azimuth)}
+                  x2={x(azimuth)}
+                  y1={TOP}
+                  y2={height - BOTTOM}
+                />
+                <text className="tick-label" x={x(azimuth)} y={height - 8} textAnchor="middle">
+                  {azimuth === 0 ? 'screen 0°' : `${azimuth}°`}
+                </text>
+              </g>
+            ))}
+            {[-30, 0, 30].map((elevation) => (
+              <g key={elevation}>
+                <line
+                  className={elevation === 0 ? 'axis' : 'grid'}
+                  x1={LEFT}
+                  x2={width - RIGHT}
+                  y1={y(elevation)}
+                  y2={y(elevation)}
+                />
+                <text className="tick-label" x={LEFT - 6} y={y(elevation) + 4} textAnchor="end">
+                  {elevation}°
+                </text>
+              </g>
+            ))}
+            {layout?.channels.map((channel) => {
+              const [from, to] = channel.azimuth;
+              const [low, high] = channel.elevation;
+              return (
+                <rect
+                  key={channel.label}
+                  className="window"
+                  x={x(to) - 4}
+                  width={x(from) - x(to) + 8}
+                  y={y(high) - 5}
+                  height={y(low) - y(high) + 10}
+                  rx={2}
+                />
+              );
+            })}
+            {speakers.map((speaker) => {
+              const channel = layout?.channels.find((known) => known.label === speaker.channel);
+              const at = x(speaker.azimuthDeg);
+              const up = y(speaker.elevationDeg);
+              return (
+                <g
+                  key={speaker.channel}
+                  className={`heard${speaker.inRange ? '' : ' outside'}${speaker.channel === chosen ? ' chosen' : ''}`}
+                  onPointerDown={() => onChoose(speaker.channel)}
+                >
+                  <rect x={at - 16} y={up - 26} width={32} height={38} fill="transparent" />
+                  {speaker.inRange ? (
+                    <circle cx={at} cy={up} r={5} />
+                  ) : (
+                    <path d={`M${at},${up - 7} l7,12 h-14 z`} />
+                  )}
+                  <text x={at} y={up - 12} textAnchor="middle">
+                    {channel?.short ?? speaker.channel}
+                  </text>
+                </g>
+              );
+            })}
+          </svg>
+        ) : null}
+      </div>
+    </figure>
+  );
+}

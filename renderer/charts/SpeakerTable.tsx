@@ -1,0 +1,66 @@
+/** Angle, distance, delay and level of each loudspeaker, to read and to type into a receiver. */
+
+import type { ReactElement } from 'react';
+import { formatLength, type LengthUnits } from '../../core/quantity/length';
+import type { SpeakerResult } from '../../core/speakers/judge';
+import type { Layout } from '../../core/speakers/layouts';
+
+export interface SpeakerTableProps {
+  readonly layout: Layout | null;
+  readonly speakers: readonly SpeakerResult[];
+  readonly units: LengthUnits;
+  readonly chosen: string | null;
+  readonly onChoose: (channel: string) => void;
+}
+
+export function SpeakerTable(props: SpeakerTableProps): ReactElement {
+  const { layout, speakers, units, chosen, onChoose } = props;
+  return (
+    <figure className="chart" aria-label="Loudspeaker figures">
+      <figcaption>
+        Angles, distance, delay and level
+        <span className="readout">{layout?.source}</span>
+      </figcaption>
+      <div className="table-box">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">channel</th>
+              <th scope="col">azimuth</th>
+              <th scope="col">window</th>
+              <th scope="col">elevation</th>
+              <th scope="col">distance</th>
+              <th scope="col">delay</th>
+              <th scope="col">level</th>
+            </tr>
+          </thead>
+          <tbody>
+            {speakers.map((speaker) => {
+              const channel = layout?.channels.find((known) => known.label === speaker.channel);
+              const [from, to] = channel?.azimuth ?? [0, 0];
+              return (
+                <tr
+                  key={speaker.channel}
+                  className={speaker.channel === chosen ? 'chosen' : undefined}
+                  onClick={() => onChoose(speaker.channel)}
+                >
+                  <th scope="row">
+                    <button type="button" onClick={() => onChoose(speaker.channel)}>
+                      {speaker.inRange ? '●' : '▲'} {channel?.short ?? speaker.channel}
+                    </button>
+                  </th>
+                  <td>{speaker.azimuthDeg.toFixed(1)}°</td>
+                  <td>{channel ? (from === to ? `${from}°` : `${from} to ${to}°`) : 'none'}</td>
+                  <td>{speaker.elevationDeg.toFixed(1)}°</td>
+                  <td>{formatLength(speaker.distanceM, units, 4)}</td>
+                  <td>{speaker.delayMs.toFixed(2)} ms</td>
+                  <td>{speaker.levelDb.toFixed(1)} dB</td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </div>
+    </figure>
+  );
+}

@@ -1,0 +1,25 @@
+/** The size of a box on the page, so that a chart is drawn at its true size and lettering never scales. */
+
+import { useEffect, useRef, useState, type RefObject } from 'react';
+
+export interface BoxSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+export function useBoxSize<T extends HTMLElement>(): [RefObject<T | null>, BoxSize] {
+  const ref = useRef<T>(null);
+  const [size, setSize] = useState<BoxSize>({ width: 0, height: 0 });
+  useEffect(() => {
+    const element = ref.current;
+    if (!element) return;
+    const observer = new ResizeObserver(([entry]) => {
+      if (!entry) return;
+      const { width, height } = entry.contentRect;
+      setSize({ width: Math.floor(width), height: Math.floor(height) });
+    });
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, []);
+  return [ref, size];
+}

@@ -1,0 +1,128 @@
+/** Moves the eye: glides between views, follows the room's size, and lets the person orbit and zoom. */
+
+import { useFrame, useThree } from '@react-three/fiber';
+import { useEffect, useRef } from 'react';
+import { MOUSE, type PerspectiveCamera, Spherical } from 'three';
+import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
+import type { ShellSize } from '../../core/room/project';
+import type { View } from '../state/session';
+import { between, eyeOf, fitDistance, roomCentre, viewPose, type Pose } from './poses';
+
+const GLIDE_MS = 420;
+
+export interface CameraRigProps {
+  readonly view: View;
+  readonly size: ShellSize;
+  /** True while a drag is on: the eye stays still under the hand. */
+  readonly held: boolean;
+}
+
+interface Glide {
+  readonly from: Pose;
+  readonly to: Pose;
+  readonly startMs: number;
+}
+
+const eased = (t: number): number => t * t * (3 - 2 * t);
+const stillPreferred = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
+
+export function CameraRig({ view, size, held }: CameraRigProps): null {
+  const camera = useThree((state) => state.camera as PerspectiveCamera);
+  const element = useThree((state) => state.gl.domElement);
+  const viewport = useThree((state) => state.size);
+  const invalidate = useThree((state) => state.invalidate);
+  const controls = useRef<OrbitControls | null>(null);
+  const glide = useRef<Glide | null>(null);
+  const shown = useRef<{ view: View; size: ShellSize; aspect: number } | null>(null);
+  const aspect = viewport.width / Math.max(1, viewport.height);
+
+  useEffect(() => {
+    const orbit = new OrbitControls(camera, element);
+    orbit.enableDamping = false;
+    orbit.maxPolarAngle = Math.PI * 0.56;
+    const onChange = (): void => invalidate();
+    const onStart = (): void => {
+      glide.current = null;
+    };
+    orbit.addEventListener('change', onChange);
+    orbit.addEventListener('start', onStart);
+    controls.current = orbit;
+    return () => {
+      orbit.dispose();
+      controls.current = null;
+    };
+  }, [camera, element, invalidate]);
+
+  useEffect(() => {
+    const orbit = controls.current;
+    if (!orbit || held) return;
+    const present = shown.current;
+    const turns = view === 'room';
+    orbit.enableRotate = turns;
+    orbit.mouseButtons.LEFT = turns ? MOUSE.ROTATE : MOUSE.PAN;
+    orbit.screenSpacePanning = true;
+    let to = viewPose(view, size, aspect);
+    if (present) {
+      const from = poseOf(camera, orbit);
+      if (present.view === view) {
+        // The same view of a changed room: keep the person's angle, pan and zoom.
+        const { theta, phi } = turns ? from : to;
+        const before = fitDistance(present.size, theta, phi, from.fovDeg, present.aspect);
+        const after = fitDistance(size, theta, phi, from.fovDeg, aspect);
+        to = {
+          ...to,
+          theta,
+          phi,
+          distance: (after * from.distance) / before,
+          target: roomCentre(size).add(from.target.clone().sub(roomCentre(present.size))),
+        };
+      }
+      glide.current = { from, to, startMs: performance.now() };
+      if (stillPreferred() || present.aspect !== aspect) {
+        glide.current = null;
+        stand(camera, orbit, to);
+      }
+    } else {
+      stand(camera, orbit, to);
+    }
+    shown.current = { view, size, aspect };
+    invalidate();
+  }, [view, size, aspect, held, camera, invalidate]);
+
+  useFrame(() => {
+    const orbit = controls.current;
+    const going = glide.current;
+    if (!orbit || !going) return;
+    const share = Math.min(1, (performance.now() - going.startMs) / GLIDE_MS);
+    stand(camera, orbit, between(going.from, going.to, eased(share)));
+    if (share < 1) invalidate();
+    else glide.current = null;
+  });
+
+  return null;
+}
+
+function poseOf(camera: PerspectiveCamera, orbit: OrbitControls): Pose {
+  const spherical = new Spherical().setFromVector3(camera.position.clone().sub(orbit.target));
+  return {
+    target: orbit.target.clone(),
+    theta: spherical.theta,
+    phi: spherical.phi,
+    distance: spherical.radius,
+    fovDeg: camera.fov,
+  };
+}
+
+function stand(camera: PerspectiveCamera, orbit: OrbitControls, pose: Pose): void {
+  camera.position.copy(eyeOf(pose));
+  camera.fov = pose.fovDeg;
+  camera.near = Math.max(0.1, pose.distance - 40);
+  camera.far = pose.distance + 80;
+  camera.updateProjectionMatrix();
+  orbit.target.copy(pose.target);
+  orbit.minDistance = pose.distance * 0.15;
+  orbit.maxDistance = pose.distance * 4;
+  camera.lookAt(pose.target);
+  if (pose.phi < 0.01) camera.up.set(0, 1, 0);
+  orbit.update();
+}

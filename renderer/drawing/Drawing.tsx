@@ -1,0 +1,133 @@
+/** The room itself: in space, as a plan and in two sections. Here things are changed by hand. */
+
+import { addAfterEffect, Canvas, useFrame } from '@react-three/fiber';
+import { useEffect, useMemo, useRef, useState, type ReactElement } from 'react';
+import { METRES_PER_FOOT } from '../../core/quantity/length';
+import { useAnalysis, useProject, useSession, type View } from '../state/session';
+import { CameraRig } from './CameraRig';
+import { dimensionLines, dimensionStrokes, type NearSides } from './dimension-lines';
+import { drawingLabels } from './drawing-labels';
+import { LabelLayer, LabelMover } from './Labels';
+import { usePalette } from './palette';
+import { Fittings } from './scene/Fittings';
+import { Loudspeakers } from './scene/Loudspeakers';
+import { Seats } from './scene/Seats';
+import { Shell } from './scene/Shell';
+import { Strokes } from './scene/Strokes';
+import type { Stage } from './stage';
+
+const VIEW_NAMES: Readonly<Record<View, string>> = {
+  room: 'in space',
+  plan: 'plan',
+  section: 'long section',
+  front: 'cross section to the screen',
+};
+
+export function Drawing(): ReactElement {
+  const project = useProject();
+  const analysis = useAnalysis();
+  const units = useSession((session) => session.units);
+  const view = useSession((session) => session.view);
+  const subject = useSession((session) => session.subject);
+  const channel = useSession((session) => session.channel);
+  const findingId = useSession((session) => session.findingId);
+  const change = useSession((session) => session.change);
+  const chooseChannel = useSession((session) => session.chooseChannel);
+  const palette = usePalette();
+  const [held, hold] = useState(false);
+  const [near, setNear] = useState<NearSides>({ x: 'right', y: 'back' });
+  const layer = useRef<HTMLDivElement>(null);
+  const frame = useRef<HTMLDivElement>(null);
+  const stage = useRef<Stage | null>(null);
+  const started = useRef(project);
+  const { size } = project.room;
+
+  const place = analysis.findings.find((finding) => finding.id === findingId)?.place ?? null;
+  const dimensions = useMemo(() => dimensionLines(size, view, near), [size, view, near]);
+  const strokes = useMemo(() => dimensions.flatMap(dimensionStrokes), [dimensions]);
+  const labels = drawingLabels({
+    project,
+    analysis,
+    units,
+    view,
+    dimensions,
+    stage,
+    channel,
+    place,
+    change,
+    chooseChannel,
+    hold,
+    started,
+  });
+
+  // The number of frames drawn so far stands on the element, for those who wait for one.
+  useEffect(() => {
+    let frames = 0;
+    return addAfterEffect(() => {
+      frames += 1;
+      if (frame.current) frame.current.dataset['frames'] = String(frames);
+    });
+  }, []);
+
+  return (
+    <div className="drawing" ref={frame} data-view={view}>
+      <Canvas
+        frameloop="demand"
+        flat
+        dpr={[1, 2]}
+        gl={{ antialias: true, alpha: true, powerPreference: 'low-power' }}
+        aria-label={`Drawing of the room, ${VIEW_NAMES[view]}`}
+        role="img"
+        fallback={
+          <p>This window cannot draw in three dimensions; figures and charts still work.</p>
+        }
+      >
+        <CameraRig view={view} size={size} held={held} />
+        <SideWatcher
+          view={view}
+          near={near}
+          onChange={setNear}
+          centre={[size.width, size.length]}
+        />
+        <Shell size={size} palette={palette} gridM={units === 'metric' ? 0.5 : METRES_PER_FOOT} />
+        <Fittings project={project} palette={palette} />
+        <Seats project={project} palette={palette} />
+        <Loudspeakers
+          speakers={analysis.speakers}
+          listening={analysis.listening}
+          layout={analysis.layout}
+          palette={palette}
+          chosen={channel}
+          windows={subject === 'speakers'}
+        />
+        <Strokes pairs={strokes} color={palette.ink} onTop={view !== 'room'} />
+        <LabelMover layer={layer} stage={stage} labels={labels} />
+      </Canvas>
+      <LabelLayer labels={labels} layer={layer} />
+    </div>
+  );
+}
+
+/** Tells which sides of the room the eye stands on, so that dimension lines stay in front. */
+function SideWatcher({
+  view,
+  near,
+  onChange,
+  centre,
+}: {
+  readonly view: View;
+  readonly near: NearSides;
+  readonly onChange: (near: NearSides) => void;
+  readonly centre: readonly [number, number];
+}): null {
+  useFrame(({ camera }) => {
+    if (view !== 'room') {
+      if (near.x !== 'right' || near.y !== 'back') onChange({ x: 'right', y: 'back' });
+      return;
+    }
+    const x = camera.position.x >= centre[0] / 2 ? 'right' : 'left';
+    const y = camera.position.z >= centre[1] / 2 ? 'back' : 'front';
+    if (x !== near.x || y !== near.y) onChange({ x, y });
+  });
+  return null;
+}

@@ -1,0 +1,47 @@
+/** Seats with heads at ear height, facing the screen; the reference seat's head is filled. */
+
+import type { ReactElement } from 'react';
+import type { Point, Project } from '../../../core/room/project';
+import { referenceSeat, seatsOf } from '../../../core/room/seats';
+import { toScene } from '../axes';
+import type { Palette } from '../palette';
+import { Box } from './Box';
+
+const SEAT_WIDTH_M = 0.6;
+
+export function Seats({
+  project,
+  palette,
+}: {
+  readonly project: Project;
+  readonly palette: Palette;
+}): ReactElement {
+  const reference = referenceSeat(project);
+  return (
+    <group>
+      {seatsOf(project).map((seat) => {
+        const row = project.seating.rows.find((candidate) => candidate.id === seat.row);
+        const floor = row?.riserM ?? 0;
+        const [x, y, z] = seat.position;
+        const wide = Math.min(SEAT_WIDTH_M, (row?.pitchM ?? 1) - 0.06) / 2;
+        const chosen = seat.row === reference?.row && seat.seat === reference.seat;
+        const box = (min: Point, max: Point): ReactElement => (
+          <Box min={min} max={max} top={palette.raised} side={palette.solid} edge={palette.ink} />
+        );
+        return (
+          <group key={`${seat.row}-${seat.seat}`}>
+            {box([x - wide, y - 0.5, floor], [x + wide, y + 0.08, floor + 0.42])}
+            {box(
+              [x - wide, y + 0.08, floor],
+              [x + wide, y + 0.24, Math.max(floor + 0.5, z - 0.22)],
+            )}
+            <mesh position={toScene([x, y, z])}>
+              <sphereGeometry args={[0.1, 20, 14]} />
+              <meshBasicMaterial color={chosen ? palette.ink : palette['ink-soft']} />
+            </mesh>
+          </group>
+        );
+      })}
+    </group>
+  );
+}

@@ -1,0 +1,121 @@
+/** The findings, worst first, each with its figures, its source and what to try. Always in sight. */
+
+import { type ReactElement, useEffect, useRef } from 'react';
+import type { Finding, Remedy, Subject } from '../../core/findings/finding';
+import { formatLength, type LengthUnits } from '../../core/quantity/length';
+import { useAnalysis, useSession, type OpenSubject } from '../state/session';
+import { SeverityMark } from './SeverityMark';
+
+/** The subject that is open for what a finding speaks of. */
+const SHOWN_IN: Readonly<Record<Subject, OpenSubject>> = {
+  shell: 'shell',
+  seats: 'speakers',
+  picture: 'shell',
+  speakers: 'speakers',
+  decay: 'decay',
+};
+
+export function FindingsPanel(): ReactElement {
+  const { findings } = useAnalysis();
+  const findingId = useSession((session) => session.findingId);
+  const chooseFinding = useSession((session) => session.chooseFinding);
+  const setSubject = useSession((session) => session.setSubject);
+  const chooseChannel = useSession((session) => session.chooseChannel);
+  const choose = (finding: Finding): void => {
+    if (finding.id === findingId) {
+      chooseFinding(null);
+      return;
+    }
+    chooseFinding(finding.id);
+    setSubject(SHOWN_IN[finding.subject]);
+    if (finding.place?.kind === 'speaker') chooseChannel(finding.place.channel);
+  };
+  return (
+    <section className="findings" aria-label="Findings">
+      <h2>
+        Findings <span className="count">{findings.length}</span>
+      </h2>
+      {findings.length === 0 ? (
+        <p className="all-well">
+          Nothing found: size, angles and decay are within what the sources ask for.
+        </p>
+      ) : (
+        <ol>
+          {findings.map((finding) => (
+            <FindingItem
+              key={finding.id}
+              finding={finding}
+              open={finding.id === findingId}
+              onChoose={() => choose(finding)}
+            />
+          ))}
+        </ol>
+      )}
+    </section>
+  );
+}
+
+interface FindingItemProps {
+  readonly finding: Finding;
+  readonly open: boolean;
+  readonly onChoose: () => void;
+}
+
+function FindingItem({ finding, open, onChoose }: FindingItemProps): ReactElement {
+  const units = useSession((session) => session.units);
+  const item = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (open) item.current?.scrollIntoView({ block: 'nearest' });
+  }, [open]);
+  return (
+    <li ref={item} className={open ? 'finding open' : 'finding'}>
+      <button type="button" className="finding-head" aria-expanded={open} onClick={onChoose}>
+        <SeverityMark severity={finding.severity} />
+        <span className="finding-where">{finding.where}</span>
+        <span className="finding-figure">{figure(finding.value, finding.unit, units)}</span>
+      </button>
+      <p className="finding-message">{finding.message}</p>
+      {open ? (
+        <div className="finding-more">
+          {finding.limit === null ? null : (
+            <p className="finding-limit">
+              Limit {figure(finding.limit, finding.unit, units)}. Source: {finding.source}.
+            </p>
+          )}
+          {finding.limit === null ? (
+            <p className="finding-limit">Source: {finding.source}.</p>
+          ) : null}
+          {finding.caution === undefined ? null : <p className="caution">{finding.caution}</p>}
+        </div>
+      ) : null}
+      {finding.remedies.map((remedy) => (
+        <RemedyLine key={remedy.text} remedy={remedy} />
+      ))}
+    </li>
+  );
+}
+
+function RemedyLine({ remedy }: { readonly remedy: Remedy }): ReactElement {
+  const change = useSession((session) => session.change);
+  const { edit } = remedy;
+  return (
+    <div className="remedy">
+      <span>{remedy.text}</span>
+      {edit ? (
+        <button type="button" className="apply" onClick={() => change(edit)}>
+          Apply
+        </button>
+      ) : null}
+    </div>
+  );
+}
+
+/** A finding's figure with its unit, lengths in the person's units. */
+export function figure(value: number | null, unit: string, units: LengthUnits): string {
+  if (value === null) return '';
+  if (unit === 'm') return formatLength(value, units);
+  if (unit === 'deg') return `${value.toFixed(1)}°`;
+  if (unit === 's') return `${value.toFixed(2)} s`;
+  if (unit === 'Hz') return `${value.toFixed(1)} Hz`;
+  return String(value);
+}

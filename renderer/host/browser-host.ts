@@ -1,0 +1,22 @@
+import { carriedFiles } from './carried-files';
+import { fileAccess } from './file-access';
+import type { Host } from './host';
+import { keepWork, keptWork } from './kept-in-browser';
+import { pickedFiles } from './picked-files';
+
+/** The host of the browser edition; what the browser can do with files is found out once. */
+export function createBrowserHost(): Host {
+  const access = fileAccess();
+  const files = access === null ? carriedFiles() : pickedFiles(access);
+  return {
+    edition: 'browser',
+    ...files,
+    print() {
+      window.print();
+      return Promise.resolve({ kind: 'done', value: null });
+    },
+    keepAutosave: keepWork,
+    readAutosave: keptWork,
+    onMenuCommand: () => () => undefined,
+  };
+}

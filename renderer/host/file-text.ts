@@ -1,0 +1,67 @@
+import { MAX_FILE_BYTES, type HostOutcome } from './host';
+
+const MEGABYTE = 1_000_000;
+
+/** The text of a chosen file: refused unread where it is too large, and where it is not UTF-8. */
+export async function fileText(file: File): Promise<HostOutcome<string>> {
+  if (file.size > MAX_FILE_BYTES) {
+    // Rounded up, so that a file just over the limit does not seem to be within it.
+    const size = Math.ceil((file.size / MEGABYTE) * 10) / 10;
+    return failed(
+      `Could not open "${file.name}": it has ${size} MB and a room file has ` +
+        `${MAX_FILE_BYTES / MEGABYTE} MB at most. Choose a room file (.room.json).`,
+    );
+  }
+  const bytes = await file.arrayBuffer();
+  try {
+    const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    return { kind: 'done', value: text };
+  } catch {
+    return failed(
+      `Could not open "${file.name}": it is not UTF-8 text. ` +
+        'Choose a room file (.room.json), or save it as UTF-8 in the program that wrote it.',
+    );
+  }
+}
+
+/** Null where the text may be saved: what is over the limit could not be opened again. */
+export function refusalToSave(text: string): HostOutcome<never> | null {
+  if (new Blob([text]).size <= MAX_FILE_BYTES) return null;
+  return failed(
+    `Could not save: the room has grown over ${MAX_FILE_BYTES / MEGABYTE} MB, which is more than ` +
+      'a room file may have. Remove what was added last with Undo and save again.',
+  );
+}
+
+export function openFailure(name: string, error: unknown): HostOutcome<never> {
+  return failed(`Could not open "${name}": ${cause(error, 'read')} Look for it with Open.`);
+}
+
+export function saveFailure(name: string, error: unknown): HostOutcome<never> {
+  return failed(
+    `Could not save "${name}": ${cause(error, 'write')} Choose another place with Save as.`,
+  );
+}
+
+export function failed(sentence: string): HostOutcome<never> {
+  return { kind: 'failed', sentence };
+}
+
+function cause(error: unknown, doing: 'read' | 'write'): string {
+  const name = error instanceof Error || error instanceof DOMException ? error.name : '';
+  switch (name) {
+    case 'NotFoundError':
+      return 'it is no longer there; it may have been moved or renamed.';
+    case 'NotAllowedError':
+    case 'SecurityError':
+      return `the browser may not ${doing} it.`;
+    case 'NoModificationAllowedError':
+      return 'another page or program is using it, or it is read-only.';
+    case 'QuotaExceededError':
+      return 'the disk is full.';
+    case 'NotReadableError':
+      return 'it changed while it was read, or may not be read.';
+    default:
+      return `the browser reported "${error instanceof Error ? error.message : String(error)}".`;
+  }
+}

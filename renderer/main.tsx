@@ -1,0 +1,30 @@
+import '@fontsource/barlow/400.css';
+import '@fontsource/barlow/500.css';
+import '@fontsource/barlow/600.css';
+import '@fontsource/barlow-semi-condensed/400.css';
+import '@fontsource/barlow-semi-condensed/500.css';
+import '@fontsource/barlow-semi-condensed/600.css';
+import './style/palette.css';
+import './style/sheet.css';
+import './style/controls.css';
+import './style/drawing.css';
+import './style/charts.css';
+import './style/panels.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './app/App';
+import { chooseHost } from './host/choose-host';
+import { createFiling } from './state/filing';
+import { useSession } from './state/session';
+
+const filing = createFiling(chooseHost(), useSession);
+void filing.start();
+
+const root = document.getElementById('root');
+if (root) {
+  createRoot(root).render(
+    <StrictMode>
+      <App filing={filing} />
+    </StrictMode>,
+  );
+}

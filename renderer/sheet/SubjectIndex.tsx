@@ -1,0 +1,52 @@
+/** Subjects down one side in the order in which a room is built, each with what was found in it. */
+
+import type { ReactElement } from 'react';
+import type { Severity } from '../../core/findings/finding';
+import { SeverityMark } from '../findings/SeverityMark';
+import { OPEN_SUBJECTS, useAnalysis, useSession, type OpenSubject } from '../state/session';
+
+const TITLES: Readonly<Record<OpenSubject, { title: string; about: string }>> = {
+  shell: { title: 'Shell', about: 'size and modes' },
+  speakers: { title: 'Speakers', about: 'angles and places' },
+  decay: { title: 'Decay', about: 'finishes and time' },
+};
+
+export function SubjectIndex(): ReactElement {
+  const subject = useSession((session) => session.subject);
+  const setSubject = useSession((session) => session.setSubject);
+  const { findings } = useAnalysis();
+  return (
+    <nav className="subjects" aria-label="Subjects">
+      <ol>
+        {OPEN_SUBJECTS.map((name, i) => {
+          const here = findings.filter((finding) =>
+            name === 'shell'
+              ? finding.subject === 'shell' || finding.subject === 'picture'
+              : name === 'speakers'
+                ? finding.subject === 'speakers' || finding.subject === 'seats'
+                : finding.subject === 'decay',
+          );
+          const worst: Severity | undefined = here[0]?.severity;
+          return (
+            <li key={name}>
+              <button
+                type="button"
+                aria-current={name === subject ? 'page' : undefined}
+                onClick={() => setSubject(name)}
+              >
+                <span className="subject-number">{i + 1}</span>
+                <span className="subject-title">{TITLES[name].title}</span>
+                <span className="subject-about">{TITLES[name].about}</span>
+                {worst ? (
+                  <span className="subject-findings">
+                    <SeverityMark severity={worst} /> {here.length}
+                  </span>
+                ) : null}
+              </button>
+            </li>
+          );
+        })}
+      </ol>
+    </nav>
+  );
+}

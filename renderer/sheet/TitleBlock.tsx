@@ -1,0 +1,79 @@
+/** The title block of the sheet: what room, what size, which view, which revision, when. */
+
+import { useState, type ReactElement } from 'react';
+import { formatLength } from '../../core/quantity/length';
+import { fileOf, isUnsaved, useProject, useSession, type View } from '../state/session';
+
+const VIEW_TITLES: Readonly<Record<View, string>> = {
+  room: 'In space',
+  plan: 'Plan',
+  section: 'Long section',
+  front: 'Cross section',
+};
+
+export function TitleBlock(): ReactElement {
+  const project = useProject();
+  const units = useSession((session) => session.units);
+  const view = useSession((session) => session.view);
+  const revision = useSession((session) => session.work.past.length);
+  const file = useSession((session) => fileOf(session).name);
+  const unsaved = useSession(isUnsaved);
+  const { width, length, height } = project.room.size;
+  const size = [width, length, height].map((side) => formatLength(side, units, 4)).join(' × ');
+  return (
+    <div className="title-block" aria-label="Title block">
+      <RoomName />
+      <dl>
+        <div className="wide">
+          <dt>finished size, W × L × H</dt>
+          <dd>{size}</dd>
+        </div>
+        <div>
+          <dt>view</dt>
+          <dd>{VIEW_TITLES[view]}</dd>
+        </div>
+        <div>
+          <dt>revision</dt>
+          <dd>{revision}</dd>
+        </div>
+        <div>
+          <dt>date</dt>
+          <dd>{new Date().toISOString().slice(0, 10)}</dd>
+        </div>
+        <div className="wide">
+          <dt>file</dt>
+          <dd>
+            {file}
+            {unsaved ? ' · not saved' : ''}
+          </dd>
+        </div>
+      </dl>
+    </div>
+  );
+}
+
+function RoomName(): ReactElement {
+  const project = useProject();
+  const change = useSession((session) => session.change);
+  const [typed, setTyped] = useState<string | null>(null);
+  const take = (): void => {
+    const name = (typed ?? '').trim().slice(0, 120);
+    setTyped(null);
+    if (typed !== null && name !== '') change({ kind: 'name', name });
+  };
+  return (
+    <input
+      className="room-name"
+      aria-label="Name of the room"
+      value={typed ?? project.name}
+      maxLength={120}
+      spellCheck={false}
+      onChange={(event) => setTyped(event.currentTarget.value)}
+      onBlur={take}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter') event.currentTarget.blur();
+        if (event.key === 'Escape') setTyped(null);
+      }}
+    />
+  );
+}

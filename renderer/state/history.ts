@@ -1,0 +1,72 @@
+/**
+ * Named steps back to the start of the session. A step is a whole state (states share what did not
+ * change) and the name of what led to it. Changes of one gesture, a drag say, are one step.
+ */
+
+export interface Step<S> {
+  readonly state: S;
+  /** What the step did, as a noun: undo says it. Empty for the first. */
+  readonly name: string;
+  readonly gesture: string | null;
+}
+
+export interface History<S> {
+  readonly past: readonly Step<S>[];
+  readonly present: Step<S>;
+  readonly future: readonly Step<S>[];
+}
+
+export function startHistory<S>(state: S): History<S> {
+  return { past: [], present: { state, name: '', gesture: null }, future: [] };
+}
+
+/** A new present; within the same gesture it replaces the present one. Redo is emptied. */
+export function record<S>(
+  history: History<S>,
+  state: S,
+  name: string,
+  gesture: string | null = null,
+): History<S> {
+  const { past, present } = history;
+  const goesOn = gesture !== null && gesture === present.gesture;
+  return {
+    past: goesOn ? past : [...past, present],
+    present: { state, name, gesture },
+    future: [],
+  };
+}
+
+/** The present state replaced without a step: for what is not the person's work. */
+export function amend<S>(history: History<S>, state: S): History<S> {
+  return { ...history, present: { ...history.present, state } };
+}
+
+export function undo<S>(history: History<S>): History<S> {
+  const before = history.past.at(-1);
+  if (!before) return history;
+  return {
+    past: history.past.slice(0, -1),
+    present: { ...before, gesture: null },
+    future: [history.present, ...history.future],
+  };
+}
+
+export function redo<S>(history: History<S>): History<S> {
+  const [next, ...rest] = history.future;
+  if (!next) return history;
+  return {
+    past: [...history.past, history.present],
+    present: { ...next, gesture: null },
+    future: rest,
+  };
+}
+
+/** What undo would take back, or null. */
+export function undoName<S>(history: History<S>): string | null {
+  return history.past.length > 0 ? history.present.name : null;
+}
+
+/** What redo would bring back, or null. */
+export function redoName<S>(history: History<S>): string | null {
+  return history.future[0]?.name ?? null;
+}

@@ -1,0 +1,131 @@
+/**
+ * The window's one store. The project lives in the history; its analysis is made in the same breath
+ * as every change, so that drawing, charts and findings never show two different rooms.
+ */
+
+import { create } from 'zustand';
+import { analyze, type Analysis } from '../../core/analysis/analyze';
+import type { OctaveHz } from '../../core/quantity/bands';
+import type { LengthUnits } from '../../core/quantity/length';
+import { applyEdit, editName, type Edit } from '../../core/room/edits';
+import type { Project } from '../../core/room/project';
+import { exampleRoom } from './examples';
+import * as history from './history';
+import { keepPreferences, readPreferences, showAppearance, type Appearance } from './preferences';
+import type { FileState, WorkState } from './work';
+
+export const VIEWS = ['room', 'plan', 'section', 'front'] as const;
+export type View = (typeof VIEWS)[number];
+
+export const OPEN_SUBJECTS = ['shell', 'speakers', 'decay'] as const;
+export type OpenSubject = (typeof OPEN_SUBJECTS)[number];
+
+/** A message to the person: stays until closed or replaced. */
+export interface Notice {
+  readonly tone: 'good' | 'bad';
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+export interface Session {
+  readonly work: history.History<WorkState>;
+  readonly analysis: Analysis;
+  readonly units: LengthUnits;
+  readonly appearance: Appearance;
+  readonly view: View;
+  readonly subject: OpenSubject;
+  readonly findingId: string | null;
+  readonly channel: string | null;
+  /** Octave whose absorption is shown, Hz. */
+  readonly bandHz: OctaveHz;
+  readonly notice: Notice | null;
+  /** Change the room; edits of one gesture are one step of the history. */
+  readonly change: (edit: Edit, gesture?: string | null) => void;
+  readonly load: (work: WorkState, name: string) => void;
+  /** Replace the room without a step: recovery at start. */
+  readonly restore: (work: WorkState) => void;
+  readonly markSaved: (file: FileState) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly setUnits: (units: LengthUnits) => void;
+  readonly setAppearance: (appearance: Appearance) => void;
+  readonly setView: (view: View) => void;
+  readonly setSubject: (subject: OpenSubject) => void;
+  readonly chooseFinding: (id: string | null) => void;
+  readonly chooseChannel: (channel: string | null) => void;
+  readonly chooseBand: (bandHz: OctaveHz) => void;
+  readonly notify: (notice: Notice | null) => void;
+}
+
+const preferences = readPreferences();
+showAppearance(preferences.appearance);
+const first = exampleRoom('basement-bay');
+
+export const useSession = create<Session>((set, get) => {
+  const show = (work: history.History<WorkState>): void => {
+    const before = get();
+    const same = before.work.present.state.project === work.present.state.project;
+    set({
+      work,
+      ...(same ? {} : { analysis: analyze(work.present.state.project, before.units) }),
+    });
+  };
+  return {
+    work: history.startHistory(first),
+    analysis: analyze(first.project, preferences.units),
+    units: preferences.units,
+    appearance: preferences.appearance,
+    view: 'room',
+    subject: 'shell',
+    findingId: null,
+    channel: null,
+    bandHz: 500,
+    notice: null,
+    change: (edit, gesture = null) => {
+      const { work } = get();
+      const { project, file } = work.present.state;
+      const next = applyEdit(project, edit);
+      if (next === project) return;
+      const name =
+        gesture !== null && gesture === work.present.gesture
+          ? work.present.name
+          : editName(edit, project);
+      show(history.record(work, { project: next, file }, name, gesture));
+    },
+    load: (state, name) => {
+      show(history.record(get().work, state, name));
+      set({ findingId: null, channel: null });
+    },
+    restore: (state) => show(history.startHistory(state)),
+    markSaved: (file) => {
+      const { work } = get();
+      set({ work: history.amend(work, { ...work.present.state, file }) });
+    },
+    undo: () => show(history.undo(get().work)),
+    redo: () => show(history.redo(get().work)),
+    setUnits: (units) => {
+      keepPreferences({ units, appearance: get().appearance });
+      set({ units, analysis: analyze(projectOf(get()), units) });
+    },
+    setAppearance: (appearance) => {
+      keepPreferences({ units: get().units, appearance });
+      showAppearance(appearance);
+      set({ appearance });
+    },
+    setView: (view) => set({ view }),
+    setSubject: (subject) => set({ subject }),
+    chooseFinding: (findingId) => set({ findingId }),
+    chooseChannel: (channel) => set({ channel }),
+    chooseBand: (bandHz) => set({ bandHz }),
+    notify: (notice) => set({ notice }),
+  };
+});
+
+export const projectOf = (session: Session): Project => session.work.present.state.project;
+export const fileOf = (session: Session): FileState => session.work.present.state.file;
+export const isUnsaved = (session: Session): boolean =>
+  projectOf(session) !== fileOf(session).saved;
+
+/** The present project, for components. */
+export const useProject = (): Project => useSession(projectOf);
+export const useAnalysis = (): Analysis => useSession((session) => session.analysis);

@@ -1,0 +1,17 @@
+/** What the history keeps of each moment: the room and the file it belongs to. */
+
+import type { Project } from '../../core/room/project';
+import type { FileToken } from '../host/host';
+
+/** The file that the present room came from or went to. */
+export interface FileState {
+  readonly name: string;
+  readonly token: FileToken | null;
+  /** The project as it stands in the file; null where it was never saved. */
+  readonly saved: Project | null;
+}
+
+export interface WorkState {
+  readonly project: Project;
+  readonly file: FileState;
+}

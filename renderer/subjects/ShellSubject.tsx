@@ -1,0 +1,93 @@
+/** Shell: the finished size and the air, with the modes as evidence. */
+
+import type { ReactElement } from 'react';
+import { SIZE_LIMITS_M } from '../../core/room/project';
+import { ModeLanes } from '../charts/ModeLanes';
+import { ThirdOctaves } from '../charts/ThirdOctaves';
+import { LengthField } from '../controls/LengthField';
+import { NumberField } from '../controls/NumberField';
+import { SIDE_NAMES } from '../drawing/DimensionFigure';
+import type { Side } from '../drawing/dimension-lines';
+import { useAnalysis, useProject, useSession } from '../state/session';
+import { Figures } from './Figures';
+
+const SIDES: readonly Side[] = ['width', 'length', 'height'];
+
+export function ShellInputs(): ReactElement {
+  const project = useProject();
+  const { geometry, modes, air } = useAnalysis();
+  const change = useSession((session) => session.change);
+  const { size } = project.room;
+  return (
+    <>
+      <div className="sides">
+        {SIDES.map((side) => (
+          <LengthField
+            key={side}
+            size="large"
+            label={SIDE_NAMES[side]}
+            valueM={size[side]}
+            lowM={SIZE_LIMITS_M[side][0]}
+            highM={SIZE_LIMITS_M[side][1]}
+            onChange={(value, gesture) =>
+              change({ kind: 'size', size: { ...size, [side]: value } }, gesture)
+            }
+          />
+        ))}
+      </div>
+      <p className="hint">
+        Finished inner size, face of the lining to face of the lining. Arrow keys step, Shift steps
+        finer.
+      </p>
+      <Figures
+        rows={[
+          ['Free volume', `${geometry.volumeM3.toFixed(1)} m³`, 'shell less fittings, exact'],
+          ['Surface', `${geometry.surfaceM2.toFixed(1)} m²`, 'exposed faces, exact'],
+          [
+            'Schroeder frequency',
+            modes.schroederHz === null ? 'unknown' : `${modes.schroederHz.toFixed(0)} Hz`,
+            '2000 (T/V)^½, Schroeder 1996; T is the Eyring mean of 500 Hz and 1 kHz',
+          ],
+          [
+            'Modes to 200 Hz',
+            `${modes.shell.length} (mean ${modes.expectedCount.toFixed(0)})`,
+            'counted; in brackets the mean count of Maa and Bolt (1939)',
+          ],
+          ['Speed of sound', `${air.speedOfSoundMS.toFixed(1)} m/s`, 'ISO 9613-1:1993'],
+        ]}
+      />
+      <div className="pair">
+        <NumberField
+          label="Air"
+          unit="°C"
+          value={project.air.temperatureC}
+          low={-20}
+          high={50}
+          digits={1}
+          onChange={(temperatureC) => change({ kind: 'air', change: { temperatureC } })}
+        />
+        <NumberField
+          label="Humidity"
+          unit="%"
+          value={project.air.humidityPercent}
+          low={10}
+          high={100}
+          digits={0}
+          onChange={(humidityPercent) => change({ kind: 'air', change: { humidityPercent } })}
+        />
+      </div>
+    </>
+  );
+}
+
+export function ShellEvidence(): ReactElement {
+  const { modes, findings } = useAnalysis();
+  const findingId = useSession((session) => session.findingId);
+  const place = findings.find((finding) => finding.id === findingId)?.place;
+  return (
+    <>
+      <ModeLanes modes={modes} marked={place?.kind === 'span' ? place : null} />
+      <ThirdOctaves bands={modes.thirdOctaves} />
+    </>
+  );
+}

@@ -1,0 +1,173 @@
+import { spawn } from 'node:child_process';
+import * as fs from 'node:fs/promises';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { runAnalysis } from '../../electron/batch/run-analysis';
+import { MAX_FILE_BYTES } from '../../renderer/host/host';
+import { freshFolder } from './support/temp-folder';
+
+const root = path.resolve(import.meta.dirname, '../..');
+const temp = freshFolder();
+
+const PLAIN_ROOM = {
+  format: 'roomwright-room',
+  version: 1,
+  room: { size: { width: 4.2, length: 6.1, height: 2.4 } },
+};
+
+interface Result {
+  readonly code: number;
+  readonly out: string;
+  readonly complaints: readonly string[];
+}
+
+async function run(...args: string[]): Promise<Result> {
+  let out = '';
+  const complaints: string[] = [];
+  const code = await runAnalysis(args, {
+    folder: temp.at(),
+    out: (text) => (out += text),
+    complain: (line) => complaints.push(line),
+  });
+  return { code, out, complaints };
+}
+
+const putRoom = (room: unknown, name = 'den.room.json'): Promise<void> =>
+  fs.writeFile(temp.at(name), JSON.stringify(room));
+
+describe('analysing a room', () => {
+  it('ends with 0 and a summary for people', async () => {
+    await putRoom(PLAIN_ROOM);
+    const result = await run('den.room.json');
+    expect(result).toMatchObject({ code: 0, complaints: [] });
+    expect(result.out).toMatch(/4\.2\d* m/);
+    expect(result.out.endsWith('\n')).toBe(true);
+  });
+
+  it('prints one JSON object and nothing else with --json', async () => {
+    await putRoom(PLAIN_ROOM);
+    const result = await run('--json', 'den.room.json');
+    const analysis = JSON.parse(result.out) as Record<string, unknown>;
+    expect(result.code).toBe(0);
+    expect(Object.keys(analysis)).toEqual(
+      expect.arrayContaining(['air', 'geometry', 'modes', 'decay', 'speakers', 'findings']),
+    );
+  });
+
+  it('writes every table into a folder that it makes, and the same analysis there', async () => {
+    await putRoom(PLAIN_ROOM);
+    const result = await run('den.room.json', '--json', '--out', 'sheets/den');
+    expect(result.code).toBe(0);
+    const written = await fs.readdir(temp.at('sheets', 'den'));
+    for (const name of ['placements.csv', 'modes.csv', 'decay.csv', 'materials.csv']) {
+      expect(written).toContain(name);
+    }
+    const kept = await fs.readFile(temp.at('sheets', 'den', 'analysis.json'), 'utf8');
+    expect(JSON.parse(kept)).toEqual(JSON.parse(result.out));
+    expect(written.filter((name) => /\.(tmp|bak)$/.test(name))).toEqual([]);
+  });
+
+  it('ends with 1 and a sentence, and prints nothing, where the folder cannot be made', async () => {
+    await putRoom(PLAIN_ROOM);
+    const result = await run('den.room.json', '--out', 'den.room.json');
+    expect(result).toMatchObject({ code: 1, out: '' });
+    expect(result.complaints[0]).toContain('Name another folder');
+  });
+});
+
+describe('a file that is no valid room', () => {
+  it('ends with 2 and one line for each fault, and writes nothing', async () => {
+    await putRoom({ ...PLAIN_ROOM, room: { size: { width: -1, length: 6, height: 'tall' } } });
+    const result = await run('den.room.json', '--json', '--out', 'sheets');
+    expect(result).toMatchObject({ code: 2, out: '' });
+    expect(result.complaints.map((line) => line.split(':')[0])).toEqual([
+      'room.size.width',
+      'room.size.height',
+    ]);
+    expect(await fs.readdir(temp.at())).toEqual(['den.room.json']);
+  });
+
+  it.each([
+    ['no JSON', '{"format": '],
+    ['another format', '{"format": "other", "version": 1}'],
+    ['a newer version', JSON.stringify({ ...PLAIN_ROOM, version: 99 })],
+    ['nothing', ''],
+    ['bytes that are no UTF-8', Buffer.from([0x22, 0xff, 0x22])],
+    ['a list', '[]'],
+  ])('is refused with one sentence: %s', async (_what, content) => {
+    await fs.writeFile(temp.at('den.room.json'), content);
+    const result = await run('den.room.json');
+    expect(result).toMatchObject({ code: 2, out: '' });
+    expect(result.complaints).toHaveLength(1);
+    expect(result.complaints[0]).toMatch(/^[^\n]+: [^\n]+$/);
+  });
+
+  it('is refused where it is missing, a folder, or over the limit', async () => {
+    await fs.mkdir(temp.at('folder'));
+    await fs.writeFile(temp.at('video.json'), '');
+    await fs.truncate(temp.at('video.json'), MAX_FILE_BYTES + 1);
+    for (const [name, words] of [
+      ['missing.json', 'no such file'],
+      ['folder', 'not a file'],
+      ['video.json', '5 MB at most'],
+    ] as const) {
+      const result = await run(name);
+      expect(result).toMatchObject({ code: 2, out: '' });
+      expect(result.complaints[0]).toContain(words);
+    }
+  });
+});
+
+describe('the command line', () => {
+  it.each([[[]], [['a.json', 'b.json']], [['a.json', '--jsn']], [['a.json', '--out']]])(
+    'is refused with a sentence: %j',
+    async (args) => {
+      const result = await run(...args);
+      expect(result).toMatchObject({ code: 2, out: '' });
+      expect(result.complaints).toHaveLength(1);
+      expect(result.complaints[0]).toContain('npm run -s analyze -- FILE');
+    },
+  );
+
+  it('explains itself', async () => {
+    expect(await run('--help')).toMatchObject({ code: 0, complaints: [] });
+  });
+});
+
+describe('the command as a process', () => {
+  const start = (...args: string[]) =>
+    spawn(
+      process.execPath,
+      ['--import', 'tsx', path.join(root, 'electron/batch/analyze-command.ts'), ...args],
+      { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] },
+    );
+
+  async function finished(child: ReturnType<typeof start>): Promise<Result> {
+    let out = '';
+    let complaint = '';
+    child.stdout.on('data', (part: Buffer) => (out += part.toString()));
+    child.stderr.on('data', (part: Buffer) => (complaint += part.toString()));
+    const code = await new Promise<number>((resolve) =>
+      child.on('close', (end) => resolve(end ?? -1)),
+    );
+    return { code, out, complaints: complaint.split('\n').filter((line) => line !== '') };
+  }
+
+  it('analyses every example room', async () => {
+    const folder = path.join(root, 'resources/examples');
+    const examples = (await fs.readdir(folder)).filter((name) => name.endsWith('.room.json'));
+    expect(examples.length).toBeGreaterThan(0);
+    for (const name of examples) {
+      const result = await finished(start(path.join(folder, name), '--json'));
+      expect(result).toMatchObject({ code: 0, complaints: [] });
+      expect(JSON.parse(result.out)).toHaveProperty('modes.shell');
+    }
+  });
+
+  it('says nothing where the reader of its output leaves early', async () => {
+    await putRoom(PLAIN_ROOM);
+    const child = start(temp.at('den.room.json'), '--json');
+    child.stdout.destroy();
+    expect((await finished(child)).complaints).toEqual([]);
+  });
+});

@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import { applyEdit, editName, type Edit } from '../../../../core/room/edits';
+import { openRoom, saveRoom } from '../../../../core/room/open-room';
+import { deepFreeze } from '../../support/freeze';
+import { example, roomOf } from '../../support/rooms';
+
+const basement = () => deepFreeze(example('basement-bay'));
+
+/** One edit of each kind that changes the basement bay, with its name in the history. */
+const CHANGES: readonly (readonly [string, Edit])[] = [
+  ['room width', { kind: 'size', size: { width: 4, length: 6.4, height: 2.4 } }],
+  ['room length', { kind: 'size', size: { width: 4.2, length: 6, height: 2.4 } }],
+  ['room size', { kind: 'size', size: { width: 4, length: 6, height: 2.4 } }],
+  ['back finish', { kind: 'finish', face: 'back', finish: 'panel-12-frame' }],
+  ['place of M+110', { kind: 'speaker', channel: 'M+110', position: [0.12, 4.2, 1.1] }],
+  ['loudspeaker places', { kind: 'layout', layout: '0+5+0', placed: [] }],
+  ['layout 0+7+0', { kind: 'layout', layout: '0+7+0', placed: [] }],
+  ['seat row', { kind: 'row', id: 'row-1', change: { y: 3.4 } }],
+  ['reference seat', { kind: 'reference', row: 'row-2', seat: 1 }],
+  ['screen', { kind: 'screen', change: { widthM: 2.2 } }],
+  ['air', { kind: 'air', change: { temperatureC: 18 } }],
+  ['decay target', { kind: 'target', target: { kind: 'custom', seconds: { '500': 0.3 } } }],
+  ['room name', { kind: 'name', name: 'Den' }],
+];
+
+describe('an edit', () => {
+  it.each(CHANGES)('"%s" changes a copy and leaves the project as it was', (_, edit) => {
+    const before = basement();
+    const after = applyEdit(before, edit);
+    expect(after).not.toEqual(before);
+    expect(before).toEqual(example('basement-bay'));
+    expect(openRoom(saveRoom(after)).ok).toBe(true);
+  });
+
+  it.each(CHANGES)('"%s" is called so in the history', (name, edit) => {
+    expect(editName(edit, basement())).toBe(name);
+  });
+
+  it.each(CHANGES)(
+    '"%s" done twice changes nothing more: the same project comes back',
+    (_, edit) => {
+      const once = deepFreeze(applyEdit(basement(), edit));
+      expect(applyEdit(once, edit)).toBe(once);
+    },
+  );
+
+  it('touches only its own part', () => {
+    const before = basement();
+    const after = applyEdit(before, { kind: 'row', id: 'row-1', change: { y: 3.4 } });
+    expect(after.seating.rows).toEqual([
+      { id: 'row-1', seats: 3, y: 3.4, pitchM: 0.75, riserM: 0, earHeightM: 1.1, eyeHeightM: 1.2 },
+      before.seating.rows[1],
+    ]);
+    expect(after.room).toBe(before.room);
+    expect(after.speakers).toBe(before.speakers);
+  });
+
+  it('places a loudspeaker that was missing at the end of the list', () => {
+    const edit: Edit = { kind: 'speaker', channel: 'M+000', position: [2, 0.1, 1.1] };
+    expect(applyEdit(roomOf(), edit).speakers.placed).toEqual([
+      { channel: 'M+000', position: [2, 0.1, 1.1] },
+    ]);
+  });
+
+  it('keeps fields that the program does not know on what it moves', () => {
+    const project = roomOf(
+      {},
+      { speakers: { placed: [{ channel: 'M+000', position: [2, 1, 1], model: 'X' }] } },
+    );
+    const edit: Edit = { kind: 'speaker', channel: 'M+000', position: [2, 0.1, 1.1] };
+    expect(applyEdit(project, edit).speakers.placed[0]).toEqual({
+      channel: 'M+000',
+      position: [2, 0.1, 1.1],
+      model: 'X',
+    });
+  });
+
+  it('that takes seats out of the reference row leaves a room that opens again', () => {
+    const project = roomOf(
+      {},
+      { seating: { rows: [{ id: 'a', y: 3, seats: 4 }], reference: { row: 'a', seat: 4 } } },
+    );
+    const after = applyEdit(project, { kind: 'row', id: 'a', change: { seats: 2 } });
+    expect(openRoom(saveRoom(after)).ok).toBe(true);
+  });
+});
