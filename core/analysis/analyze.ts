@@ -22,7 +22,7 @@ import {
 } from '../modes/mode-count';
 import { schroederHz } from '../modes/schroeder';
 import { shellModes, type ShellMode } from '../modes/shell-modes';
-import { formatLength, type LengthUnits } from '../quantity/length';
+import { carpenterStepM, formatLength, type LengthUnits } from '../quantity/length';
 import type { Project } from '../room/project';
 import { seatsOf, type Seat } from '../room/seats';
 import { freeSpace, type Surface } from '../room/space';
@@ -118,6 +118,7 @@ export function analyze(project: Project, units: LengthUnits = 'metric'): Analys
       schroederHz: schroeder,
       decay,
       speakers,
+      remedyStepM: 2 * carpenterStepM(units),
       lengthText: (lengthM) => formatLength(lengthM, units),
     }),
   };

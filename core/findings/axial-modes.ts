@@ -5,6 +5,7 @@ import {
   CLOSEST_AXIAL_HZ,
   LISTED_TO_HZ,
   WIDEST_AXIAL_GAP_HZ,
+  type PileUp,
 } from '../modes/axial-spacing';
 import type { ShellMode } from '../modes/shell-modes';
 import type { FindingContext } from './context';
@@ -18,13 +19,14 @@ export function axialFindings({
   speedMS,
   schroederHz,
   lengthText,
+  remedyStepM,
 }: FindingContext): readonly Finding[] {
   const belowHz = Math.min(LISTED_TO_HZ, schroederHz ?? LISTED_TO_HZ);
   const gaps = spacing.gaps.filter((gap) => gap.fromHz < belowHz);
   const pileUps = spacing.pileUps.filter((pileUp) => pileUp.lowHz < belowHz);
   if (gaps.length === 0 && pileUps.length === 0) return [];
 
-  const evener = nearestEvenerSize(project.room.size, speedMS, belowHz);
+  const evener = nearestEvenerSize(project.room.size, speedMS, belowHz, remedyStepM);
   const remedies: Remedy[] = evener
     ? [
         {
@@ -64,7 +66,7 @@ export function axialFindings({
       severity: 'warning',
       subject: 'shell',
       where: `${worst.lowHz.toFixed(0)} Hz`,
-      message: `${worst.modes.map((mode) => modeName(mode)).join(' and ')} lie within ${(worst.highHz - worst.lowHz).toFixed(1)} Hz at ${worst.lowHz.toFixed(1)} Hz${others(pileUps.length)}: they add up to one strong resonance.`,
+      message: `Modes ${worst.modes.map((mode) => modeName(mode)).join(' and ')} ${nearness(worst)}${others(pileUps.length)}: they add up to one strong resonance.`,
       value: worst.closestHz,
       limit: CLOSEST_AXIAL_HZ,
       unit: 'Hz',
@@ -77,6 +79,13 @@ export function axialFindings({
 }
 
 const others = (count: number): string => (count > 1 ? ` (and ${count - 1} more like it)` : '');
+
+/** How close the modes of a pile-up lie, and where. */
+function nearness({ lowHz, highHz }: PileUp): string {
+  const spanHz = highHz - lowHz;
+  const at = `at ${lowHz.toFixed(1)} Hz`;
+  return spanHz < 0.05 ? `coincide ${at}` : `lie within ${spanHz.toFixed(1)} Hz ${at}`;
+}
 
 /** `length 4` for (0,4,0). */
 function modeName({ order }: ShellMode): string {

@@ -14,6 +14,8 @@ export interface FindingContext {
   readonly schroederHz: number | null;
   readonly decay: Decay;
   readonly speakers: SpeakersResult;
+  /** Step in metres of the sizes that a remedy proposes. */
+  readonly remedyStepM: number;
   /** A length in metres in the units that the person reads. */
   readonly lengthText: (lengthM: number) => string;
 }

@@ -12,9 +12,12 @@ import { roundLength } from '../quantity/length';
 import { SIZE_LIMITS_M, type ShellSize } from '../room/project';
 import { LEAST_CEILING_M } from './shell';
 
-/** How far inward a remedy looks, and in which steps, m: what is bought with lining, not digging. */
+/** How far inward a remedy looks, m: what is bought with lining, not digging. */
 export const LOOK_INWARD_M = 0.4;
-const STEP_M = 0.01;
+/** Unevenness in Hz that a metre of room is worth, so that near ties go to the larger room. */
+const WORTH_HZ_PER_M = 5;
+/** A remedy must take away at least this share of the unevenness. */
+const WORTHWHILE = 0.2;
 
 /** What is too far apart or too close, in hertz summed: 0 is an even row of modes. */
 function unevennessHz(spacing: AxialSpacing, belowHz: number): number {
@@ -33,23 +36,26 @@ function unevennessHz(spacing: AxialSpacing, belowHz: number): number {
   return gaps + pileUps;
 }
 
-/** The one side to bring in, and by how much, that evens out the axial modes most. */
+/**
+ * The one side to bring in, and by how much, that evens out the axial modes most. Sizes tried are whole
+ * multiples of `stepM`, so that they can be read on a tape. Null where none is worth it.
+ */
 export function nearestEvenerSize(
   size: ShellSize,
   speedMS: number,
   belowHz: number,
+  stepM: number,
 ): { readonly side: keyof ShellSize; readonly size: ShellSize } | null {
   const score = (candidate: ShellSize): number =>
     unevennessHz(axialSpacing(axialModes(candidate, speedMS), LISTED_TO_HZ), belowHz);
-  // A centimetre of room is worth a little unevenness, so that near ties go to the larger room.
-  let best = { score: score(size) * 0.8, side: null as keyof ShellSize | null, size };
+  let best = { score: score(size) * (1 - WORTHWHILE), side: null as keyof ShellSize | null, size };
   for (const side of ['length', 'width', 'height'] as const) {
     const least = side === 'height' ? LEAST_CEILING_M : SIZE_LIMITS_M[side][0];
-    for (let step = 1; step * STEP_M <= LOOK_INWARD_M + 1e-9; step++) {
-      const value = roundLength(size[side] - step * STEP_M);
-      if (value < least) break;
+    for (let n = Math.ceil(size[side] / stepM - 1e-6) - 1; ; n--) {
+      const value = roundLength(n * stepM);
+      if (value < Math.max(least, size[side] - LOOK_INWARD_M)) break;
       const candidate = { ...size, [side]: value };
-      const found = score(candidate) + step * 0.05;
+      const found = score(candidate) + (size[side] - value) * WORTH_HZ_PER_M;
       if (found < best.score) best = { score: found, side, size: candidate };
     }
   }

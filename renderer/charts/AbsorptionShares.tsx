@@ -5,6 +5,14 @@ import type { DecayBand } from '../../core/decay/decay';
 import { finishLookup } from '../../core/room/finishes';
 import type { Project } from '../../core/room/project';
 
+/** Sides of a fitting as a builder calls them. */
+function faceName(face: string): string {
+  const [solid, side] = face.split(':');
+  if (side === undefined) return face;
+  const names: Readonly<Record<string, string>> = { floor: 'underside', ceiling: 'top' };
+  return `${solid ?? ''}, ${names[side] ?? side}`;
+}
+
 export function AbsorptionShares({
   band,
   project,
@@ -16,7 +24,7 @@ export function AbsorptionShares({
   const rows = [
     ...band.surfaces.map((surface) => ({
       key: `${surface.face}|${surface.finish}`,
-      what: surface.face.replace(':', ', '),
+      what: faceName(surface.face),
       detail: lookup(surface.finish)?.name ?? surface.finish,
       areaM2: surface.coefficient === null ? null : surface.areaM2 * surface.coefficient,
     })),

@@ -10,7 +10,7 @@ import type { ModeKind, ShellMode } from '../../core/modes/shell-modes';
 import { modeName } from './mode-name';
 import { useBoxSize } from './use-box-size';
 
-const LEFT = 78;
+const LEFT = 104;
 const RIGHT = 16;
 const TOP = 20;
 const BOTTOM = 24;
@@ -106,11 +106,8 @@ export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
                   y1={lane.bottom}
                   y2={lane.bottom}
                 />
-                <text className="lane-label" x={8} y={lane.bottom - 8}>
-                  {lane.kind}
-                </text>
-                <text className="lane-count" x={8} y={lane.bottom - 23}>
-                  {counts(lane.kind)}
+                <text className="lane-label" x={LEFT - 10} y={lane.bottom - 5} textAnchor="end">
+                  <tspan className="lane-count">{counts(lane.kind)}</tspan> {lane.kind}
                 </text>
               </g>
             ))}

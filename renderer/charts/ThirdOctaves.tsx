@@ -22,17 +22,7 @@ export function ThirdOctaves({ bands }: { readonly bands: readonly BandCount[] }
   const y = scaleLinear([0, most], [height - BOTTOM, TOP]);
   return (
     <figure className="chart" aria-label="Modes per third octave">
-      <figcaption>
-        Modes per third octave
-        <span className="key">
-          {KINDS.map((kind) => (
-            <span key={kind}>
-              <i className={`swatch bar-${kind}`} />
-              {kind}
-            </span>
-          ))}
-        </span>
-      </figcaption>
+      <figcaption>Modes per third octave</figcaption>
       <div ref={ref} className="chart-box">
         {width > 0 ? (
           <svg
@@ -46,6 +36,20 @@ export function ThirdOctaves({ bands }: { readonly bands: readonly BandCount[] }
                 <path className="hatch-ink" d="M-1,6 L6,-1 M-1,1 L1,-1 M4,6 L6,4" />
               </pattern>
             </defs>
+            {KINDS.map((kind, i) => (
+              <g key={kind}>
+                <rect
+                  className={`bar bar-${kind}`}
+                  x={LEFT}
+                  y={TOP + i * 18}
+                  width={12}
+                  height={11}
+                />
+                <text className="tick-label" x={LEFT + 18} y={TOP + i * 18 + 10}>
+                  {kind}
+                </text>
+              </g>
+            ))}
             <line className="axis" x1={LEFT} x2={width - RIGHT} y1={y(0)} y2={y(0)} />
             {bands.map((band) => {
               const left = x(String(band.nominalHz)) ?? 0;

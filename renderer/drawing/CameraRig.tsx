@@ -6,7 +6,7 @@ import { MOUSE, type PerspectiveCamera, Spherical } from 'three';
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
 import type { ShellSize } from '../../core/room/project';
 import type { View } from '../state/session';
-import { between, eyeOf, fitDistance, roomCentre, viewPose, type Pose } from './poses';
+import { between, eyeOf, frameRoom, viewPose, type Pose } from './poses';
 
 const GLIDE_MS = 420;
 
@@ -66,15 +66,13 @@ export function CameraRig({ view, size, held }: CameraRigProps): null {
       const from = poseOf(camera, orbit);
       if (present.view === view) {
         // The same view of a changed room: keep the person's angle, pan and zoom.
-        const { theta, phi } = turns ? from : to;
-        const before = fitDistance(present.size, theta, phi, from.fovDeg, present.aspect);
-        const after = fitDistance(size, theta, phi, from.fovDeg, aspect);
+        const direction = { ...(turns ? from : to), fovDeg: from.fovDeg };
+        const before = frameRoom(view, present.size, direction, present.aspect);
+        const after = frameRoom(view, size, direction, aspect);
         to = {
-          ...to,
-          theta,
-          phi,
-          distance: (after * from.distance) / before,
-          target: roomCentre(size).add(from.target.clone().sub(roomCentre(present.size))),
+          ...direction,
+          distance: (after.distance * from.distance) / before.distance,
+          target: after.target.add(from.target.clone().sub(before.target)),
         };
       }
       glide.current = { from, to, startMs: performance.now() };
@@ -123,6 +121,5 @@ function stand(camera: PerspectiveCamera, orbit: OrbitControls, pose: Pose): voi
   orbit.minDistance = pose.distance * 0.15;
   orbit.maxDistance = pose.distance * 4;
   camera.lookAt(pose.target);
-  if (pose.phi < 0.01) camera.up.set(0, 1, 0);
   orbit.update();
 }

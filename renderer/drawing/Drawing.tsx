@@ -122,7 +122,7 @@ function SideWatcher({
 }): null {
   useFrame(({ camera }) => {
     if (view !== 'room') {
-      if (near.x !== 'right' || near.y !== 'back') onChange({ x: 'right', y: 'back' });
+      if (near.x !== 'left' || near.y !== 'back') onChange({ x: 'left', y: 'back' });
       return;
     }
     const x = camera.position.x >= centre[0] / 2 ? 'right' : 'left';

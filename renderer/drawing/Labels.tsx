@@ -4,7 +4,7 @@
  */
 
 import { useFrame, useThree } from '@react-three/fiber';
-import { type ReactElement, type ReactNode, type RefObject, useEffect } from 'react';
+import { type ReactElement, type ReactNode, type RefObject, useEffect, useRef } from 'react';
 import { type PerspectiveCamera, Vector3 } from 'three';
 import type { Point } from '../../core/room/project';
 import { toScene } from './axes';
@@ -13,6 +13,10 @@ import type { Stage } from './stage';
 export interface PlacedLabel {
   readonly key: string;
   readonly at: Point;
+  /** Place that the lettering keeps away from: it stands beside `at`, on the far side of this. */
+  readonly awayFrom?: Point;
+  /** Gives way (is not shown) where it would lie on another label. */
+  readonly yields?: boolean;
   readonly node: ReactNode;
 }
 
@@ -46,28 +50,99 @@ export function LabelMover({ layer, stage, labels }: LabelMoverProps): null {
   const camera = useThree((state) => state.camera as PerspectiveCamera);
   const canvas = useThree((state) => state.gl.domElement);
   const invalidate = useThree((state) => state.invalidate);
+  const sizes = useRef<SizeCache>(new WeakMap());
 
   useEffect(() => {
     stage.current = { camera, canvas };
   }, [stage, camera, canvas]);
-  useEffect(() => invalidate(), [labels, invalidate]);
+  useEffect(() => {
+    sizes.current = new WeakMap();
+    invalidate();
+  }, [labels, invalidate]);
 
   useFrame(({ size }) => {
     const anchors = layer.current?.children;
     if (!anchors) return;
     camera.updateMatrixWorld();
-    const place = new Vector3();
-    labels.forEach((label, i) => {
-      const anchor = anchors[i];
-      if (!(anchor instanceof HTMLElement)) return;
-      place.set(...toScene(label.at)).project(camera);
-      const x = ((place.x + 1) / 2) * size.width;
-      const y = ((1 - place.y) / 2) * size.height;
-      const hidden =
-        place.z > 1 || x < -40 || y < -20 || x > size.width + 40 || y > size.height + 20;
-      anchor.style.visibility = hidden ? 'hidden' : 'visible';
-      anchor.style.transform = `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px)`;
-    });
+    const taken: Box[] = [];
+    const settle = (yielding: boolean): void =>
+      labels.forEach((label, i) => {
+        const anchor = anchors[i];
+        if ((label.yields ?? false) !== yielding || !(anchor instanceof HTMLElement)) return;
+        const at = placeOnPage(label, camera, size);
+        const box = at && boxAround(at, sizeOf(anchor, sizes.current));
+        const shown = box !== null && !(yielding && taken.some((other) => overlap(box, other)));
+        if (shown) taken.push(box);
+        anchor.style.visibility = shown ? 'visible' : 'hidden';
+        if (at) anchor.style.transform = `translate(${at.x.toFixed(1)}px, ${at.y.toFixed(1)}px)`;
+      });
+    settle(false);
+    settle(true);
   });
   return null;
+}
+
+/** How far lettering stands beside its place; it is wider than high. */
+const BESIDE_PX = { x: 46, y: 27 };
+/** Labels this far outside the picture are not shown. */
+const EDGE_PX = { x: 40, y: 20 };
+
+interface PagePoint {
+  readonly x: number;
+  readonly y: number;
+}
+
+interface PageSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+type Box = PagePoint & PageSize;
+type SizeCache = WeakMap<Element, PageSize>;
+
+const scratch = { place: new Vector3(), other: new Vector3() };
+
+/** Where a label stands on the canvas, or null where it is out of the picture. */
+function placeOnPage(
+  label: PlacedLabel,
+  camera: PerspectiveCamera,
+  size: PageSize,
+): PagePoint | null {
+  const { place, other } = scratch;
+  place.set(...toScene(label.at)).project(camera);
+  let x = ((place.x + 1) / 2) * size.width;
+  let y = ((1 - place.y) / 2) * size.height;
+  if (label.awayFrom) {
+    other.set(...toScene(label.awayFrom)).project(camera);
+    const dx = (place.x - other.x) * size.width;
+    const dy = (other.y - place.y) * size.height;
+    const far = Math.hypot(dx, dy) || 1;
+    x += (dx / far) * BESIDE_PX.x;
+    y += (dy / far) * BESIDE_PX.y;
+  }
+  const outside =
+    place.z > 1 ||
+    x < -EDGE_PX.x ||
+    y < -EDGE_PX.y ||
+    x > size.width + EDGE_PX.x ||
+    y > size.height + EDGE_PX.y;
+  return outside ? null : { x, y };
+}
+
+/** Size of a label's element, measured once until the labels change. */
+function sizeOf(anchor: HTMLElement, known: SizeCache): PageSize {
+  const before = known.get(anchor);
+  if (before) return before;
+  const child = anchor.firstElementChild as HTMLElement | null;
+  const size = { width: child?.offsetWidth ?? 0, height: child?.offsetHeight ?? 0 };
+  known.set(anchor, size);
+  return size;
+}
+
+function boxAround(at: PagePoint, size: PageSize): Box {
+  return { x: at.x - size.width / 2, y: at.y - size.height / 2, ...size };
+}
+
+function overlap(a: Box, b: Box): boolean {
+  return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 }

@@ -129,10 +129,21 @@ function dragPlace(
 /** Room axes that the arrow keys move along in each view: to the right, and up. */
 const NUDGE_AXES: Readonly<Record<View, readonly [number, number, number, number]>> = {
   room: [0, 1, 1, -1],
-  plan: [0, 1, 1, -1],
+  plan: [1, 1, 0, 1],
   section: [1, 1, 2, 1],
   front: [0, 1, 2, 1],
 };
+
+/** Lettering goes outward in plan; in sections the farther of two that coincide goes below. */
+function besideSpeaker({ view, analysis, project }: LabelContext, position: Point): Point {
+  const [x, y, z] = position;
+  const ears = analysis.listening;
+  if (view === 'plan' && ears) return [ears[0], ears[1], z];
+  const below =
+    (view === 'section' && x > project.room.size.width / 2 + 0.05) ||
+    (view === 'front' && ears !== null && y < ears[1] && Math.abs(x - ears[0]) > 0.05);
+  return [x, y, z + (below ? 0.1 : -0.1)];
+}
 
 function speakerLabel(context: LabelContext, label: string): PlacedLabel {
   const { project, analysis, units, view, stage, change, hold, started, channel, place } = context;
@@ -145,6 +156,7 @@ function speakerLabel(context: LabelContext, label: string): PlacedLabel {
   return {
     key: `speaker-${label}`,
     at: position,
+    awayFrom: besideSpeaker(context, position),
     node: (
       <DragHandle
         className={`speaker-chip${inRange ? '' : ' outside'}${marked ? ' marked' : ''}`}
@@ -192,16 +204,19 @@ function rowLabels(context: LabelContext): readonly PlacedLabel[] {
     const outermost = rowCentreX(row, size.width) - ((row.seats - 1) / 2) * row.pitchM;
     const at: Point =
       view === 'section'
-        ? [size.width / 2, row.y, row.riserM + row.earHeightM + 0.3]
-        : [outermost - 0.5, row.y, row.riserM + 0.45];
+        ? [size.width / 2, row.y, -0.15]
+        : [outermost - 0.38, row.y - 0.1, row.riserM + 0.45];
+    // Beside the outermost seat, away from it, so that no head is covered.
+    const awayFrom: Point | null = view === 'section' ? null : [outermost, row.y - 0.1, at[2]];
     const moveTo = (y: number, gesture: string): void =>
       change({ kind: 'row', id: row.id, change: { y: clamp(y, [0, size.length]) } }, gesture);
     return {
       key: `row-${row.id}`,
       at,
+      ...(awayFrom ? { awayFrom } : {}),
       node: (
         <DragHandle
-          className={place?.kind === 'row' && place.row === row.id ? 'row-chip marked' : 'row-chip'}
+          className={`row-chip row-chip-${view}${place?.kind === 'row' && place.row === row.id ? ' marked' : ''}`}
           label={`Row ${i + 1}, ears ${formatLength(row.y, units)} from the screen wall: drag, or arrow keys`}
           stage={stage}
           onStart={takeHold(context)}
@@ -215,11 +230,12 @@ function rowLabels(context: LabelContext): readonly PlacedLabel[] {
           }}
           onNudge={(right, up, fine) => {
             const stepM = carpenterStepM(units, fine);
-            const back = view === 'section' ? right : -up;
+            const back = view === 'room' ? -up : right;
             moveTo(snapLength(row.y + back * stepM, stepM), `nudge-${row.id}`);
           }}
         >
-          Row {i + 1} · {formatLength(row.y, units, 4)}
+          Row {i + 1}
+          {view === 'room' ? null : ` · ${formatLength(row.y, units, 4)}`}
         </DragHandle>
       ),
     };
@@ -232,13 +248,14 @@ function namePlates({ project, units, view, place }: LabelContext): readonly Pla
   const plate = (key: string, at: Point, text: string, marked: boolean): PlacedLabel => ({
     key,
     at,
+    yields: !marked,
     node: <span className={marked ? 'name-plate marked' : 'name-plate'}>{text}</span>,
   });
   const screen: Point =
     view === 'section'
       ? [0, 0.05, rect.topZ + 0.1]
       : view === 'plan'
-        ? [(rect.leftX + rect.rightX) / 2, -0.16, rect.topZ]
+        ? [rect.rightX - 0.15, -0.4, rect.topZ]
         : [(rect.leftX + rect.rightX) / 2, 0.05, rect.topZ - 0.16];
   return [
     plate(

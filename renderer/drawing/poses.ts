@@ -6,6 +6,7 @@
 import { MathUtils, Spherical, Vector3 } from 'three';
 import type { ShellSize } from '../../core/room/project';
 import type { View } from '../state/session';
+import { OFFSET_M } from './dimension-lines';
 
 export interface Pose {
   readonly target: Vector3;
@@ -22,13 +23,17 @@ const ROOM_LENS_DEG = 32;
 
 const ANGLES: Readonly<Record<View, { theta: number; phi: number; fovDeg: number }>> = {
   room: { theta: 0.62, phi: 1.0, fovDeg: ROOM_LENS_DEG },
-  plan: { theta: 0, phi: 0.0001, fovDeg: LONG_LENS_DEG },
+  // The plan lies as the long section stands, screen wall on the left: the room's corner of origin
+  // comes bottom left, and a room longer than wide fills the sheet.
+  plan: { theta: -Math.PI / 2, phi: 0.0001, fovDeg: LONG_LENS_DEG },
   section: { theta: -Math.PI / 2, phi: Math.PI / 2, fovDeg: LONG_LENS_DEG },
   front: { theta: 0, phi: Math.PI / 2, fovDeg: LONG_LENS_DEG },
 };
 
-/** Space around the room for dimension lines, m. */
-const MARGIN_M = 0.75;
+/** Share of the picture's half height and width that the room with its dimension lines may take. */
+const FILL = 0.86;
+/** Lettering stands outside the dimension lines by about this, m. */
+const LETTERING_M = 0.2;
 
 export const roomCentre = (size: ShellSize): Vector3 =>
   new Vector3(size.width / 2, size.height / 2, size.length / 2);
@@ -40,51 +45,66 @@ export function eyeOf(pose: Pose): Vector3 {
     .add(pose.target);
 }
 
-/** Distance from the centre at which the whole room with its dimension lines is in the picture. */
-export function fitDistance(
+/** What must be in the picture: the shell, and the ground of the dimension lines around its floor. */
+function outline(size: ShellSize, view: View): readonly Vector3[] {
+  const out = OFFSET_M + LETTERING_M;
+  const below = view === 'section' || view === 'front' ? out : 0;
+  const points: Vector3[] = [];
+  for (const far of [false, true]) {
+    for (const back of [false, true]) {
+      const corner = (x: number, up: number, y: number): Vector3 =>
+        new Vector3(far ? size.width + x : -x, up, back ? size.length + y : -y);
+      points.push(corner(0, size.height, 0), corner(out, -below, 0), corner(0, -below, out));
+    }
+  }
+  return points;
+}
+
+export interface Framing {
+  readonly distance: number;
+  /** Where the eye looks so that the outline stands in the middle of the picture. */
+  readonly target: Vector3;
+}
+
+/** Distance and target for a direction and lens with the outline just filling the picture. */
+export function frameRoom(
+  view: View,
   size: ShellSize,
-  theta: number,
-  phi: number,
-  fovDeg: number,
+  direction: { readonly theta: number; readonly phi: number; readonly fovDeg: number },
   aspect: number,
-): number {
+): Framing {
+  const { theta, phi, fovDeg } = direction;
   const toEye = new Vector3().setFromSpherical(new Spherical(1, phi, theta));
   const right = new Vector3(Math.cos(theta), 0, -Math.sin(theta));
   const up = new Vector3().crossVectors(toEye, right);
   const tanUp = Math.tan(MathUtils.degToRad(fovDeg / 2));
   const tanRight = tanUp * aspect;
-  const half = new Vector3(
-    size.width / 2 + MARGIN_M,
-    size.height / 2 + MARGIN_M * 0.6,
-    size.length / 2 + MARGIN_M,
-  );
-  let distance = 0;
-  for (const sx of [-1, 1]) {
-    for (const sy of [-1, 1]) {
-      for (const sz of [-1, 1]) {
-        const corner = new Vector3(sx * half.x, sy * half.y, sz * half.z);
-        const depth = corner.dot(toEye);
-        distance = Math.max(
-          distance,
-          depth + Math.abs(corner.dot(right)) / tanRight,
-          depth + Math.abs(corner.dot(up)) / tanUp,
-        );
-      }
+  const points = outline(size, view);
+  const target = roomCentre(size);
+  let distance = (4 * Math.max(size.width, size.length, size.height)) / tanUp;
+  // Centre and close in by turns: each pass sees the perspective of the one before.
+  for (let pass = 0; pass < 8; pass++) {
+    let [left, rightmost, low, high, nearest] = [Infinity, -Infinity, Infinity, -Infinity, 0];
+    for (const point of points) {
+      const from = point.clone().sub(target);
+      const depth = distance - from.dot(toEye);
+      left = Math.min(left, from.dot(right) / (depth * tanRight));
+      rightmost = Math.max(rightmost, from.dot(right) / (depth * tanRight));
+      low = Math.min(low, from.dot(up) / (depth * tanUp));
+      high = Math.max(high, from.dot(up) / (depth * tanUp));
+      nearest = Math.max(nearest, from.dot(toEye));
     }
+    target.addScaledVector(right, ((left + rightmost) / 2) * distance * tanRight);
+    target.addScaledVector(up, ((low + high) / 2) * distance * tanUp);
+    const fill = Math.max(rightmost - left, high - low) / 2 / FILL;
+    distance = nearest + (distance - nearest) * fill;
   }
-  return distance;
+  return { distance, target };
 }
 
 /** The pose that a view starts from. */
 export function viewPose(view: View, size: ShellSize, aspect: number): Pose {
-  const { theta, phi, fovDeg } = ANGLES[view];
-  return {
-    target: roomCentre(size),
-    theta,
-    phi,
-    fovDeg,
-    distance: fitDistance(size, theta, phi, fovDeg, aspect),
-  };
+  return { ...ANGLES[view], ...frameRoom(view, size, ANGLES[view], aspect) };
 }
 
 /** A pose part of the way from one to another; the size of the room in the picture glides evenly. */

@@ -120,7 +120,7 @@ function AppearanceButton(): ReactElement {
       title="Light, dark, or as the system has it"
       onClick={() => setAppearance(NEXT_APPEARANCE[appearance])}
     >
-      {APPEARANCE_NAMES[appearance]}
+      ◐ {APPEARANCE_NAMES[appearance]}
     </button>
   );
 }

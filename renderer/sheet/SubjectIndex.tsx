@@ -47,6 +47,39 @@ export function SubjectIndex(): ReactElement {
           );
         })}
       </ol>
+      <Legend />
     </nav>
+  );
+}
+
+/** What the marks on the sheet mean. */
+function Legend(): ReactElement {
+  return (
+    <dl className="legend" aria-label="Marks on the sheet">
+      {(['fault', 'warning', 'note'] as const).map((severity) => (
+        <div key={severity}>
+          <dt>
+            <SeverityMark severity={severity} />
+          </dt>
+          <dd>{severity}</dd>
+        </div>
+      ))}
+      <div>
+        <dt>
+          <svg width="22" height="8" aria-hidden="true">
+            <line className="legend-dashed" x1="0" x2="22" y1="4" y2="4" />
+          </svg>
+        </dt>
+        <dd>overhead, or out of range</dd>
+      </div>
+      <div>
+        <dt>
+          <svg width="16" height="16" aria-hidden="true">
+            <circle className="legend-grip" cx="8" cy="8" r="5" />
+          </svg>
+        </dt>
+        <dd>drag to move</dd>
+      </div>
+    </dl>
   );
 }

@@ -24,7 +24,7 @@ export function TitleBlock(): ReactElement {
     <div className="title-block" aria-label="Title block">
       <RoomName />
       <dl>
-        <div className="wide">
+        <div>
           <dt>finished size, W × L × H</dt>
           <dd>{size}</dd>
         </div>
@@ -40,7 +40,7 @@ export function TitleBlock(): ReactElement {
           <dt>date</dt>
           <dd>{new Date().toISOString().slice(0, 10)}</dd>
         </div>
-        <div className="wide">
+        <div className="file-cell">
           <dt>file</dt>
           <dd>
             {file}

@@ -6,7 +6,7 @@ import { useSession, type View } from '../state/session';
 
 const OPTIONS: readonly { value: View; label: string; title: string }[] = [
   { value: 'room', label: 'Room', title: 'In space: drag to look around (1)' },
-  { value: 'plan', label: 'Plan', title: 'From above, screen wall at the top (2)' },
+  { value: 'plan', label: 'Plan', title: 'From above, screen wall on the left (2)' },
   { value: 'section', label: 'Long section', title: 'From the left wall (3)' },
   { value: 'front', label: 'Cross section', title: 'From the back, to the screen (4)' },
 ];

@@ -10,14 +10,14 @@ import { fileOf, isUnsaved, projectOf, type Session } from './session';
 export interface Filing {
   readonly edition: Host['edition'];
   /** Bring back unsaved work, then keep it up to date; listens to the desktop menu. */
-  start(): Promise<void>;
-  newRoom(): void;
-  openExample(id: ExampleId): void;
-  open(): Promise<void>;
-  save(): Promise<void>;
-  saveAs(): Promise<void>;
-  exportTable(name: string): Promise<void>;
-  print(): Promise<void>;
+  readonly start: () => Promise<void>;
+  readonly newRoom: () => void;
+  readonly openExample: (id: ExampleId) => void;
+  readonly open: () => Promise<void>;
+  readonly save: () => Promise<void>;
+  readonly saveAs: () => Promise<void>;
+  readonly exportTable: (name: string) => Promise<void>;
+  readonly print: () => Promise<void>;
 }
 
 const KEEP_AFTER_MS = 400;
@@ -137,7 +137,7 @@ export function createFiling(
     newRoom: () => session().load(bareRoom(), 'new room'),
     openExample: (id) => {
       const title = EXAMPLES.find((example) => example.id === id)?.title ?? id;
-      session().load(exampleRoom(id), `open example ${title}`);
+      session().load(exampleRoom(id), `example ${title}`);
     },
     open: async () => take(await host.open()),
     save: () => write(false),

@@ -9,6 +9,7 @@ import type { OctaveHz } from '../../core/quantity/bands';
 import type { LengthUnits } from '../../core/quantity/length';
 import { applyEdit, editName, type Edit } from '../../core/room/edits';
 import type { Project } from '../../core/room/project';
+import type { Layout } from '../../core/speakers/layouts';
 import { exampleRoom } from './examples';
 import * as history from './history';
 import { keepPreferences, readPreferences, showAppearance, type Appearance } from './preferences';
@@ -89,7 +90,7 @@ export const useSession = create<Session>((set, get) => {
       const name =
         gesture !== null && gesture === work.present.gesture
           ? work.present.name
-          : editName(edit, project);
+          : stepName(edit, project, get().analysis.layout);
       show(history.record(work, { project: next, file }, name, gesture));
     },
     load: (state, name) => {
@@ -120,6 +121,15 @@ export const useSession = create<Session>((set, get) => {
     notify: (notice) => set({ notice }),
   };
 });
+
+/** Name of a step, with a loudspeaker by its name rather than its label. */
+function stepName(edit: Edit, project: Project, layout: Layout | null): string {
+  const channel =
+    edit.kind === 'speaker'
+      ? layout?.channels.find((known) => known.label === edit.channel)
+      : undefined;
+  return channel ? `place of ${channel.name}` : editName(edit, project);
+}
 
 export const projectOf = (session: Session): Project => session.work.present.state.project;
 export const fileOf = (session: Session): FileState => session.work.present.state.file;

@@ -1,0 +1,153 @@
+/**
+ * How long the work of one edit takes on each example room: `npm run bench`. Prints medians and
+ * 95th percentiles in milliseconds, measured warm in one process, and a straightforward version of
+ * the same figures beside it, measured in the same run. A benchmark, not a test: nothing fails here.
+ */
+
+import { readFileSync } from 'node:fs';
+import { energyAttenuationPerM } from '../../core/air/attenuation';
+import { speedOfSoundMS } from '../../core/air/medium';
+import { analyze } from '../../core/analysis/analyze';
+import { bandAbsorption } from '../../core/decay/absorption-area';
+import { eyringS, sabineS } from '../../core/decay/reverberation';
+import { modeFrequencyHz, type ModeOrder } from '../../core/modes/shell-modes';
+import { exactOctaveHz, OCTAVES_HZ } from '../../core/quantity/bands';
+import { finishLookup } from '../../core/room/finishes';
+import { openRoom, saveRoom } from '../../core/room/open-room';
+import type { Project } from '../../core/room/project';
+import { freeSpace } from '../../core/room/space';
+
+const EXAMPLES = ['basement-bay', 'long-room', 'under-the-ducts'];
+/** An edit and its analysis have to be done in this time for a drag to feel immediate, ms. */
+const AIM_MS = 5;
+const WARM_UP_RUNS = 200;
+const RUNS = 1000;
+/** The straightforward version is slow and steady: fewer runs say as much. */
+const BASELINE_RUNS = 100;
+
+/** The highest order that the straightforward version looks at along each side. */
+const CUBE = 40;
+
+interface Timing {
+  readonly medianMs: number;
+  readonly p95Ms: number;
+}
+
+/** Something that a measured call has computed, kept so that no call is optimised away. */
+let kept: unknown;
+
+function timed(work: () => unknown, runs: number, warmUp: number): Timing {
+  for (let i = 0; i < warmUp; i++) kept = work();
+  const times: number[] = [];
+  for (let i = 0; i < runs; i++) {
+    const start = performance.now();
+    kept = work();
+    times.push(performance.now() - start);
+  }
+  times.sort((a, b) => a - b);
+  const at = (share: number): number => times[Math.floor((times.length - 1) * share)] ?? 0;
+  return { medianMs: at(0.5), p95Ms: at(0.95) };
+}
+
+/**
+ * Modes and decay as one would first write them: every order of a fixed cube is tried and sorted,
+ * and each octave cuts up the free space and adds up the absorption on its own. No findings, no
+ * loudspeakers, no spacing: less than `analyze` gives.
+ */
+function straightforward(project: Project): unknown {
+  const speedMS = speedOfSoundMS(project.air.temperatureC);
+  const modes: { frequencyHz: number; order: ModeOrder }[] = [];
+  for (let nx = 0; nx <= CUBE; nx++)
+    for (let ny = 0; ny <= CUBE; ny++)
+      for (let nz = 0; nz <= CUBE; nz++) {
+        const order = [nx, ny, nz] as const;
+        modes.push({ order, frequencyHz: modeFrequencyHz(order, project.room.size, speedMS) });
+      }
+  modes.sort((a, b) => a.frequencyHz - b.frequencyHz);
+  const bands = OCTAVES_HZ.map((hz) => {
+    const space = freeSpace(project.room);
+    const { areaM2 } = bandAbsorption(space.surfaces, finishLookup(project), hz);
+    if (areaM2 === null) return null;
+    const airPerM = energyAttenuationPerM(exactOctaveHz(hz), project.air);
+    const input = {
+      volumeM3: space.volumeM3,
+      surfaceM2: space.surfaceM2,
+      absorptionM2: areaM2,
+      airPerM,
+      speedMS,
+    };
+    return { sabine: sabineS(input), eyring: eyringS(input) };
+  });
+  return { modes: modes.filter((mode) => mode.frequencyHz <= 200), bands };
+}
+
+function projectIn(text: string): Project {
+  const room = openRoom(text);
+  if (!room.ok) throw new Error(`An example does not open: ${JSON.stringify(room.faults)}`);
+  return room.project;
+}
+
+/** As many solids and patches as a room file may hold, no two of them in line. */
+function fullestRoom(): Project {
+  const bare = projectIn(
+    JSON.stringify({
+      format: 'roomwright-room',
+      version: 1,
+      room: { size: { width: 5, length: 6, height: 3 } },
+    }),
+  );
+  const solids = Array.from({ length: 60 }, (_, i) => ({
+    id: `s${i}`,
+    kind: 'other' as const,
+    min: [0.1 + i * 0.031, 0.1 + i * 0.032, 0.05 + i * 0.013] as const,
+    max: [2.1 + i * 0.0313, 2.3 + i * 0.0323, 1 + i * 0.0133] as const,
+    finish: 'gyp13-stud',
+  }));
+  const patches = Array.from({ length: 60 }, (_, i) => ({
+    id: `p${i}`,
+    face: ['front', 'left', 'floor'][i % 3] ?? 'front',
+    rect: [0.01 + i * 0.0171, 0.011 + i * 0.0172, 1 + i * 0.0173, 1.01 + i * 0.0174] as const,
+    finish: 'door-solid',
+  }));
+  return { ...bare, room: { ...bare.room, solids, patches } };
+}
+
+const ms = (value: number): string => value.toFixed(3).padStart(10);
+
+function row(what: string, { medianMs, p95Ms }: Timing, more = ''): void {
+  console.log(`${what.padEnd(34)}${ms(medianMs)}${ms(p95Ms)}  ${more}`.trimEnd());
+}
+
+console.log(`Node ${process.version}; ${RUNS} warm runs after ${WARM_UP_RUNS}; milliseconds.`);
+console.log(
+  `Straightforward: modes from a fixed cube of orders 0 to ${CUBE}, sorted; absorption octave by octave`,
+);
+console.log(`without shared work; no findings, no loudspeakers. ${BASELINE_RUNS} warm runs.`);
+console.log('');
+console.log(`${''.padEnd(34)}${'median'.padStart(10)}${'p95'.padStart(10)}`);
+
+for (const name of EXAMPLES) {
+  const file = new URL(`../../resources/examples/${name}.room.json`, import.meta.url);
+  const text = readFileSync(file, 'utf8');
+  const project = projectIn(text);
+  const analysis = timed(() => analyze(project), RUNS, WARM_UP_RUNS);
+  const plain = timed(() => straightforward(project), BASELINE_RUNS, BASELINE_RUNS / 5);
+  const verdict = analysis.medianMs <= AIM_MS ? 'within' : 'OVER';
+  const ratio = plain.medianMs / analysis.medianMs;
+  row(`${name}: analyze`, analysis, `${verdict} the aim of ${AIM_MS} ms`);
+  row(`${name}: straightforward`, plain, `${ratio.toFixed(1)} times as long`);
+  row(
+    `${name}: open and save`,
+    timed(() => saveRoom(projectIn(text)), RUNS, WARM_UP_RUNS),
+    `${(text.length / 1000).toFixed(1)} kB`,
+  );
+}
+
+const fullest = fullestRoom();
+row(
+  '60 solids and 60 patches: analyze',
+  timed(() => analyze(fullest), 3, 1),
+  'the most that a file may hold; 3 runs',
+);
+
+if (kept === undefined) console.log('Nothing was measured.');

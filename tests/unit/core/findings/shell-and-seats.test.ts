@@ -1,0 +1,152 @@
+import { describe, expect, it } from 'vitest';
+import { roomOf, type Fields } from '../../support/rooms';
+import { findingIds, findingOf, tried } from '../../support/remedies';
+
+describe('a ceiling', () => {
+  const under = (height: number) => roomOf({ size: { width: 4, length: 5, height } });
+
+  it('below 7 ft is a warning that sends the person to the local code', () => {
+    // IRC R305.1: 7 ft, 2134 mm.
+    const finding = findingOf(under(2.13), 'ceiling-height');
+    expect(finding).toMatchObject({ severity: 'warning', value: 2.13, limit: 2.134, unit: 'm' });
+    expect(finding.caution).toMatch(/local code decides: ask your building office/);
+  });
+
+  it('of 7 ft is none', () => {
+    expect(findingIds(under(2.134))).not.toContain('ceiling-height');
+  });
+
+  it('that is raised as proposed is high enough', () => {
+    const project = under(2);
+    const trials = tried(project, findingOf(project, 'ceiling-height'));
+    expect(trials).toHaveLength(1);
+    for (const trial of trials) expect(findingIds(trial.project)).not.toContain('ceiling-height');
+  });
+});
+
+describe('a solid', () => {
+  const solid = (max: readonly number[]): Fields => ({
+    solids: [{ id: 'duct', kind: 'soffit', min: [0, 0, 2.5], max }],
+  });
+
+  it('is noted as not yet in the modes', () => {
+    expect(findingOf(roomOf(solid([1, 5, 3])), 'solids-not-in-modes')).toMatchObject({
+      severity: 'note',
+      value: 1,
+    });
+    expect(findingIds(roomOf())).not.toContain('solids-not-in-modes');
+  });
+
+  it('that sticks out of the shell is a warning with the length that does', () => {
+    expect(findingIds(roomOf(solid([1, 5, 3])))).not.toContain('solid-outside:duct');
+    const finding = findingOf(roomOf(solid([1, 5.4, 3])), 'solid-outside:duct');
+    expect(finding.severity).toBe('warning');
+    expect(finding.value).toBeCloseTo(0.4, 9);
+  });
+});
+
+describe('a row of seats', () => {
+  const rowAt = (row: Fields, size: Fields = { width: 4, length: 5, height: 3 }) =>
+    roomOf({ size }, { seating: { rows: [{ id: 'a', seats: 3, pitchM: 0.7, y: 3, ...row }] } });
+
+  it('inside the room is no finding', () => {
+    expect(findingIds(rowAt({}))).not.toContain('row-outside:a');
+  });
+
+  it.each([
+    ['behind the back wall', { y: 5.3 }, 0.3],
+    ['in front of the screen wall', { y: -0.2 }, 0.2],
+    ['through the left wall', { x: 0.5 }, 0.2],
+    ['through the right wall', { x: 3.6 }, 0.3],
+    ['above the ceiling', { riserM: 2.5, earHeightM: 1.1 }, 0.6],
+    ['too wide for the room', { seats: 9 }, 0.8],
+  ])('%s is a fault with the length that is outside', (_, row, out) => {
+    const finding = findingOf(rowAt(row), 'row-outside:a');
+    expect(finding.severity).toBe('fault');
+    expect(finding.value).toBeCloseTo(out, 9);
+    expect(finding.remedies.length).toBeGreaterThan(0);
+  });
+
+  it.each([
+    ['behind the back wall', { y: 5.3 }],
+    ['in front of the screen wall', { y: -0.2 }],
+  ])('%s is inside once moved as proposed', (_, row) => {
+    const project = rowAt(row);
+    const trials = tried(project, findingOf(project, 'row-outside:a'));
+    expect(trials).toHaveLength(1);
+    for (const trial of trials) expect(findingIds(trial.project)).not.toContain('row-outside:a');
+  });
+
+  it.each([
+    ['near the screen wall and through a side wall', { y: 0.1, x: 0.5 }],
+    ['near the back wall and through a side wall', { y: 4.9, x: 3.7 }],
+    ['outside on two sides', { y: 5.5, x: 4.2 }],
+  ])('%s is only offered changes that bring it further in', (_, row) => {
+    const project = rowAt(row);
+    const finding = findingOf(project, 'row-outside:a');
+    for (const trial of tried(project, finding)) {
+      const left = trial.analysis.findings.find(({ id }) => id === finding.id);
+      expect(left?.value ?? -1).toBeLessThan(finding.value ?? 0);
+    }
+  });
+
+  it('that is missing is a fault, and nothing is judged', () => {
+    const finding = findingOf(roomOf({}, { seating: { rows: [] } }), 'no-seats');
+    expect(finding).toMatchObject({ severity: 'fault', value: 0, limit: 1 });
+  });
+});
+
+describe('a picture', () => {
+  const screen = (fields: Fields) => roomOf({}, { screen: fields });
+
+  it('that fits the wall is no finding', () => {
+    expect(findingIds(screen({ widthM: 3.9, bottomM: 0.7 }))).not.toContain('screen-outside');
+  });
+
+  it.each([
+    ['wider than the wall', { widthM: 4.6, bottomM: 0.2 }, 4],
+    // 16:9: 1.8 m are left above the lower edge, which is 3.2 m across.
+    ['higher than the wall', { widthM: 3.6, bottomM: 1.2 }, 3.2],
+    ['too far to one side', { widthM: 3, bottomM: 0.7, centreX: 1.2 }, 2.4],
+  ])('%s is a fault, and fits at the width that is proposed', (_, fields, widthM) => {
+    const project = screen(fields);
+    const finding = findingOf(project, 'screen-outside');
+    expect(finding).toMatchObject({ severity: 'fault', value: fields.widthM });
+    expect(finding.limit).toBeCloseTo(widthM, 2);
+    const trials = tried(project, finding);
+    expect(trials).toHaveLength(1);
+    for (const trial of trials) expect(findingIds(trial.project)).not.toContain('screen-outside');
+  });
+
+  it('that hangs where no width would fit gets advice in words', () => {
+    const finding = findingOf(screen({ widthM: 1, bottomM: 2.95 }), 'screen-outside');
+    expect(finding.remedies.map((remedy) => [remedy.text, remedy.edit])).toEqual([
+      ['Move the screen down or to the middle of the wall.', undefined],
+    ]);
+  });
+});
+
+describe('the order of findings', () => {
+  it('is worst first, and within that the order in which a room is built', () => {
+    const project = roomOf(
+      { size: { width: 3, length: 3, height: 2.1 } },
+      { screen: { widthM: 4 }, seating: { rows: [{ id: 'a', y: 9 }] } },
+    );
+    const severities = ['fault', 'warning', 'note'];
+    const subjects = ['shell', 'seats', 'picture', 'speakers', 'decay'];
+    const ranks = roomRanks(project, severities, subjects);
+    expect(ranks.length).toBeGreaterThan(4);
+    expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
+  });
+});
+
+function roomRanks(
+  project: ReturnType<typeof roomOf>,
+  severities: readonly string[],
+  subjects: readonly string[],
+): readonly number[] {
+  return findingIds(project).map((id) => {
+    const { severity, subject } = findingOf(project, id);
+    return severities.indexOf(severity) * 10 + subjects.indexOf(subject);
+  });
+}

@@ -1,0 +1,29 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { analyze } from '../../../../core/analysis/analyze';
+import { summary } from '../../../../core/report/summary';
+import { tables } from '../../../../core/report/tables';
+import { EXAMPLES, example, given, type Example } from '../../support/rooms';
+
+/** Lines of the mode table that are kept: its header and the lowest modes. */
+const MODE_LINES = 21;
+
+/** What a person sees of an example in a terminal, with the head of its mode table. */
+function told(name: Example): string {
+  const project = example(name);
+  const analysis = analyze(project);
+  const modes = given(tables(project, analysis).find((table) => table.name === 'modes.csv'));
+  const head = modes.text.split('\r\n').slice(0, MODE_LINES).join('\n');
+  return `${summary(project, analysis)}\n${head}\n`;
+}
+
+describe('what is told about an example room', () => {
+  it.each(EXAMPLES)(
+    '%s is what was read and agreed to (UPDATE_GOLDEN=1 writes it anew)',
+    (name) => {
+      const file = new URL(`../../../golden/${name}.txt`, import.meta.url);
+      if (process.env['UPDATE_GOLDEN'] === '1') writeFileSync(file, told(name));
+      expect(told(name)).toBe(readFileSync(file, 'utf8'));
+    },
+  );
+});
