@@ -20,9 +20,19 @@ export type Read<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
-export const tooLarge = (bytes: number): Fault => ({
+/** Why a file of so many bytes is not read; rounded up, so that it never seems to be within the limit. */
+export function whyTooLarge(bytes: number): string {
+  const megabytes = Math.ceil(bytes / 1e5) / 10;
+  return `it has ${megabytes} MB and a room file has ${MAX_ROOM_BYTES / 1e6} MB at most. Choose a room file (.room.json).`;
+}
+
+/** Why bytes that are not UTF-8 are not read. */
+export const WHY_NOT_TEXT =
+  'it is not UTF-8 text. Choose a room file (.room.json), or save it as UTF-8 in the program that wrote it.';
+
+const tooLarge = (bytes: number): Fault => ({
   path: '',
-  sentence: `The file has ${(bytes / 1e6).toFixed(1)} MB; a room file has at most ${MAX_ROOM_BYTES / 1e6} MB. Choose a file that ends in .room.json.`,
+  sentence: `The file cannot be read: ${whyTooLarge(bytes)}`,
 });
 
 const refuse = <T>(path: string, sentence: string): Read<T> => ({
@@ -36,7 +46,7 @@ export function decodeUtf8(bytes: Uint8Array): Read<string> {
   try {
     return { ok: true, value: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
   } catch {
-    return refuse('', 'The file is not text (UTF-8). Choose a file that ends in .room.json.');
+    return refuse('', `The file cannot be read: ${WHY_NOT_TEXT}`);
   }
 }
 

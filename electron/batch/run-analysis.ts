@@ -69,7 +69,7 @@ async function openRoomFile(file: string): Promise<Opened> {
   try {
     const found = await readLimited(file, MAX_FILE_BYTES);
     if (found.kind === 'too-large') {
-      return { complaints: [tooLarge(file, found.sizeBytes, MAX_FILE_BYTES)] };
+      return { complaints: [tooLarge(file, found.sizeBytes)] };
     }
     if (found.kind === 'not-a-file') {
       return {

@@ -1,10 +1,10 @@
 import path from 'node:path';
+import { WHY_NOT_TEXT, whyTooLarge } from '../../core/room/read-json';
 import { ReadOnlyFileError } from './atomic-write';
 import { errorCode } from './error-code';
 
 /** What went wrong with a file, as a sentence that says what to do. */
 
-const MEGABYTE = 1_000_000;
 const LOOK_WITH_OPEN = 'It may have been moved or renamed; look for it with Open.';
 
 /** `remedy` is what the person can do instead, such as 'Choose another place with Save as.' */
@@ -52,21 +52,12 @@ export function openFailure(file: string, error: unknown, remedy = LOOK_WITH_OPE
   }
 }
 
-export function tooLarge(file: string, sizeBytes: number, limitBytes: number): string {
-  // Rounded up, so that a file just over the limit does not seem to be within it.
-  const megabytes = Math.ceil((sizeBytes / MEGABYTE) * 10) / 10;
-  const limit = limitBytes / MEGABYTE;
-  return (
-    `Could not open "${path.basename(file)}": it has ${megabytes} MB and a room file has ` +
-    `${limit} MB at most. Choose a room file (.room.json).`
-  );
+export function tooLarge(file: string, sizeBytes: number): string {
+  return `Could not open "${path.basename(file)}": ${whyTooLarge(sizeBytes)}`;
 }
 
 export function notText(file: string): string {
-  return (
-    `Could not open "${path.basename(file)}": it is not UTF-8 text. ` +
-    'Choose a room file (.room.json), or save it as UTF-8 in the program that wrote it.'
-  );
+  return `Could not open "${path.basename(file)}": ${WHY_NOT_TEXT}`;
 }
 
 function messageOf(error: unknown): string {

@@ -1,4 +1,5 @@
 import path from 'node:path';
+import { decodeUtf8 } from '../../core/room/read-json';
 import { MAX_FILE_BYTES } from '../../renderer/host/host';
 import type { FileToken, HostOutcome, OpenedFile, SavedFile } from '../../renderer/host/host';
 import { writeAtomically } from '../files/atomic-write';
@@ -102,15 +103,15 @@ export class RoomFiles implements Omit<HostHandlers, 'print'> {
     try {
       const found = await readLimited(file, MAX_FILE_BYTES);
       if (found.kind === 'too-large') {
-        return failed(tooLarge(file, found.sizeBytes, MAX_FILE_BYTES));
+        return failed(tooLarge(file, found.sizeBytes));
       }
       if (found.kind === 'not-a-file') return failed(openFailure(file, isFolder()));
       const text = decodeUtf8(found.bytes);
-      if (text === null) return failed(notText(file));
+      if (!text.ok) return failed(notText(file));
       this.stamps.set(file, found.stamp);
       await this.parts.recents.add(file);
       const token = this.parts.tokens.tokenFor(file);
-      return { kind: 'done', value: { name: path.basename(file), text, token } };
+      return { kind: 'done', value: { name: path.basename(file), text: text.value, token } };
     } catch (error) {
       if (errorCode(error) === 'ENOENT') await this.parts.recents.remove(file);
       return failed(openFailure(file, error));
@@ -138,15 +139,6 @@ export class RoomFiles implements Omit<HostHandlers, 'print'> {
     } catch {
       return false;
     }
-  }
-}
-
-/** The text without a byte order mark, or null where the bytes are no UTF-8. */
-function decodeUtf8(bytes: Uint8Array): string | null {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return null;
   }
 }
 

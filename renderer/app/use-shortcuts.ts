@@ -9,8 +9,8 @@ export function useShortcuts(filing: Filing): void {
     const onKeyDown = (event: KeyboardEvent): void => {
       const session = useSession.getState();
       const typing =
-        event.target instanceof HTMLElement &&
-        event.target.matches('input[type=text], textarea, .room-name');
+        event.target instanceof HTMLElement && event.target.matches('[data-typing="true"]');
+      const inField = event.target instanceof HTMLElement && event.target.matches('[data-typing]');
       const command = event.ctrlKey || event.metaKey;
       const key = event.key.toLowerCase();
       const run = (action: () => unknown): void => {
@@ -22,7 +22,7 @@ export function useShortcuts(filing: Filing): void {
       else if (typing) return;
       else if (command && key === 'z') run(event.shiftKey ? session.redo : session.undo);
       else if (command && key === 'y') run(session.redo);
-      else if (!command && !event.altKey) {
+      else if (!command && !event.altKey && !inField) {
         const view = VIEWS[Number(event.key) - 1];
         if (view) run(() => session.setView(view));
       }

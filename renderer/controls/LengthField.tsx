@@ -88,6 +88,7 @@ export function LengthField(props: LengthFieldProps): ReactElement {
         autoComplete="off"
         spellCheck={false}
         value={typed ?? shown}
+        data-typing={typed !== null}
         aria-invalid={complaint !== null}
         aria-describedby={complaint === null ? undefined : `${id}-complaint`}
         onFocus={(event) => {

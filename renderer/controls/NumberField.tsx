@@ -41,6 +41,7 @@ export function NumberField(props: NumberFieldProps): ReactElement {
         inputMode="decimal"
         autoComplete="off"
         value={typed ?? shown}
+        data-typing={typed !== null}
         aria-invalid={complaint !== null}
         aria-describedby={complaint === null ? undefined : `${id}-complaint`}
         onFocus={(event) => event.currentTarget.select()}

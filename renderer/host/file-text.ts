@@ -1,27 +1,15 @@
+import { decodeUtf8, WHY_NOT_TEXT, whyTooLarge } from '../../core/room/read-json';
 import { MAX_FILE_BYTES, type HostOutcome } from './host';
 
 const MEGABYTE = 1_000_000;
 
 /** The text of a chosen file: refused unread where it is too large, and where it is not UTF-8. */
 export async function fileText(file: File): Promise<HostOutcome<string>> {
-  if (file.size > MAX_FILE_BYTES) {
-    // Rounded up, so that a file just over the limit does not seem to be within it.
-    const size = Math.ceil((file.size / MEGABYTE) * 10) / 10;
-    return failed(
-      `Could not open "${file.name}": it has ${size} MB and a room file has ` +
-        `${MAX_FILE_BYTES / MEGABYTE} MB at most. Choose a room file (.room.json).`,
-    );
-  }
-  const bytes = await file.arrayBuffer();
-  try {
-    const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-    return { kind: 'done', value: text };
-  } catch {
-    return failed(
-      `Could not open "${file.name}": it is not UTF-8 text. ` +
-        'Choose a room file (.room.json), or save it as UTF-8 in the program that wrote it.',
-    );
-  }
+  const refuse = (why: string): HostOutcome<string> =>
+    failed(`Could not open "${file.name}": ${why}`);
+  if (file.size > MAX_FILE_BYTES) return refuse(whyTooLarge(file.size));
+  const text = decodeUtf8(new Uint8Array(await file.arrayBuffer()));
+  return text.ok ? { kind: 'done', value: text.value } : refuse(WHY_NOT_TEXT);
 }
 
 /** Null where the text may be saved: what is over the limit could not be opened again. */

@@ -67,5 +67,5 @@ export interface Host {
   onMenuCommand(listener: (command: MenuCommand) => void): () => void;
 }
 
-/** A room file is some kilobytes; what is larger than this is something else. */
-export const MAX_FILE_BYTES = 5_000_000;
+/** Files over this many bytes are refused unread. */
+export { MAX_ROOM_BYTES as MAX_FILE_BYTES } from '../../core/room/read-json';

@@ -67,6 +67,7 @@ function RoomName(): ReactElement {
       aria-label="Name of the room"
       value={typed ?? project.name}
       maxLength={120}
+      data-typing={typed !== null}
       spellCheck={false}
       onChange={(event) => setTyped(event.currentTarget.value)}
       onBlur={take}

@@ -3,12 +3,13 @@
 import type { ReactElement } from 'react';
 import { CUSTOM_SOURCE, targetSource } from '../../core/decay/target';
 import { COMMON_OCTAVES_HZ } from '../../core/quantity/bands';
-import { FINISHES, finishLookup } from '../../core/room/finishes';
+import { FINISHES, finishLookup, type Finish } from '../../core/room/finishes';
 import { FACES, type Face, type Target } from '../../core/room/project';
 import { AbsorptionShares } from '../charts/AbsorptionShares';
 import { DecayChart } from '../charts/DecayChart';
 import { Choice } from '../controls/Choice';
 import { NumberField } from '../controls/NumberField';
+import { SelectField, type SelectGroup } from '../controls/SelectField';
 import { useAnalysis, useProject, useSession } from '../state/session';
 
 const FACE_NAMES: Readonly<Record<Face, string>> = {
@@ -20,45 +21,36 @@ const FACE_NAMES: Readonly<Record<Face, string>> = {
   ceiling: 'Ceiling',
 };
 
-const CATEGORIES = [...new Set(FINISHES.map((finish) => finish.category))];
+/** The library by category, made once: it does not change while the program runs. */
+const LIBRARY: readonly SelectGroup[] = [...new Set(FINISHES.map((known) => known.category))].map(
+  (category) => ({ heading: category, options: options(FINISHES, category) }),
+);
+
+function options(finishes: readonly Finish[], category: string): SelectGroup['options'] {
+  return finishes
+    .filter((known) => known.category === category)
+    .map((known) => ({ value: known.id, label: known.name }));
+}
 
 export function DecayInputs(): ReactElement {
   const project = useProject();
   const change = useSession((session) => session.change);
   const lookup = finishLookup(project);
+  const own = project.finishesCustom.map((known) => ({ value: known.id, label: known.name }));
+  const groups = own.length > 0 ? [{ heading: 'Own finishes', options: own }, ...LIBRARY] : LIBRARY;
   return (
     <>
       {FACES.map((face) => {
         const finish = lookup(project.room.finishes[face]);
         return (
-          <label className="select" key={face} title={finish?.source}>
-            <span>{FACE_NAMES[face]}</span>
-            <select
-              value={project.room.finishes[face]}
-              onChange={(event) =>
-                change({ kind: 'finish', face, finish: event.currentTarget.value })
-              }
-            >
-              {project.finishesCustom.length > 0 ? (
-                <optgroup label="Own finishes">
-                  {project.finishesCustom.map((own) => (
-                    <option key={own.id} value={own.id}>
-                      {own.name}
-                    </option>
-                  ))}
-                </optgroup>
-              ) : null}
-              {CATEGORIES.map((category) => (
-                <optgroup key={category} label={category}>
-                  {FINISHES.filter((known) => known.category === category).map((known) => (
-                    <option key={known.id} value={known.id}>
-                      {known.name}
-                    </option>
-                  ))}
-                </optgroup>
-              ))}
-            </select>
-          </label>
+          <SelectField
+            key={face}
+            label={FACE_NAMES[face]}
+            value={project.room.finishes[face]}
+            title={finish?.source}
+            groups={groups}
+            onChange={(id) => change({ kind: 'finish', face, finish: id })}
+          />
         );
       })}
       <TargetFields />

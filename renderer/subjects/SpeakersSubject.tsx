@@ -10,6 +10,7 @@ import { SpeakerPanorama } from '../charts/SpeakerPanorama';
 import { SpeakerTable } from '../charts/SpeakerTable';
 import { Choice } from '../controls/Choice';
 import { LengthField } from '../controls/LengthField';
+import { SelectField } from '../controls/SelectField';
 import { useAnalysis, useProject, useSession } from '../state/session';
 
 /** The change to another layout: channels it shares stay, new ones come at their nominal angle. */
@@ -141,22 +142,23 @@ function ListeningFields(): ReactElement | null {
   return (
     <div className="place">
       <h3>Listening position</h3>
-      <label className="select">
-        <span>reference seat</span>
-        <select
-          value={`${reference.row}|${reference.seat}`}
-          onChange={(event) => {
-            const [id = '', seat = '1'] = event.currentTarget.value.split('|');
-            change({ kind: 'reference', row: id, seat: Number(seat) });
-          }}
-        >
-          {seatsOf(project).map((seat) => (
-            <option key={`${seat.row}|${seat.seat}`} value={`${seat.row}|${seat.seat}`}>
-              row {rows.findIndex((r) => r.id === seat.row) + 1}, seat {seat.seat} from the left
-            </option>
-          ))}
-        </select>
-      </label>
+      <SelectField
+        label="reference seat"
+        value={`${reference.row}|${reference.seat}`}
+        groups={[
+          {
+            heading: '',
+            options: seatsOf(project).map((seat) => ({
+              value: `${seat.row}|${seat.seat}`,
+              label: `row ${rows.findIndex((r) => r.id === seat.row) + 1}, seat ${seat.seat} from the left`,
+            })),
+          },
+        ]}
+        onChange={(value) => {
+          const [id = '', seat = '1'] = value.split('|');
+          change({ kind: 'reference', row: id, seat: Number(seat) });
+        }}
+      />
       <LengthField
         label="Row, ears from the screen wall"
         shortLabel="ears from the screen wall"

@@ -45,7 +45,7 @@ function timed(work: () => unknown, runs: number, warmUp: number): Timing {
     times.push(performance.now() - start);
   }
   times.sort((a, b) => a - b);
-  const at = (share: number): number => times[Math.floor((times.length - 1) * share)] ?? 0;
+  const at = (share: number): number => times[Math.ceil(times.length * share) - 1] ?? 0;
   return { medianMs: at(0.5), p95Ms: at(0.95) };
 }
 

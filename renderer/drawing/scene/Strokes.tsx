@@ -1,9 +1,9 @@
 /** Hairlines from pairs of places; dashed ones where something is overhead or out of range. */
 
-import { useEffect, useMemo, type ReactElement } from 'react';
+import { useEffect, useLayoutEffect, useMemo, type ReactElement } from 'react';
 import {
+  BufferAttribute,
   BufferGeometry,
-  Float32BufferAttribute,
   LineBasicMaterial,
   LineDashedMaterial,
   LineSegments,
@@ -21,26 +21,37 @@ export interface StrokesProps {
 
 export function Strokes(props: StrokesProps): ReactElement {
   const { pairs, color, dashed = false, opacity = 1, onTop = false } = props;
+  // Material and geometry outlive the places: a new material would have its shader built anew.
+  const material = useMemo(() => {
+    const look = { color, transparent: opacity < 1 || onTop, opacity, depthTest: !onTop };
+    return dashed
+      ? new LineDashedMaterial({ ...look, dashSize: 0.09, gapSize: 0.07 })
+      : new LineBasicMaterial(look);
+  }, [color, dashed, opacity, onTop]);
   const lines = useMemo(() => {
-    const geometry = new BufferGeometry();
-    const positions = pairs.flatMap(([from, to]) => [...toScene(from), ...toScene(to)]);
-    geometry.setAttribute('position', new Float32BufferAttribute(positions, 3));
-    const common = { color, transparent: opacity < 1 || onTop, opacity, depthTest: !onTop };
-    const material = dashed
-      ? new LineDashedMaterial({ ...common, dashSize: 0.09, gapSize: 0.07 })
-      : new LineBasicMaterial(common);
-    const segments = new LineSegments(geometry, material);
-    if (dashed) segments.computeLineDistances();
+    const segments = new LineSegments(new BufferGeometry(), material);
+    segments.frustumCulled = false;
     segments.renderOrder = onTop ? 10 : 1;
     return segments;
-  }, [pairs, color, dashed, opacity, onTop]);
-  useEffect(
-    () => () => {
+  }, [material, onTop]);
+
+  useLayoutEffect(() => {
+    const places = new Float32Array(
+      pairs.flatMap(([from, to]) => [...toScene(from), ...toScene(to)]),
+    );
+    const known = lines.geometry.getAttribute('position') as BufferAttribute | undefined;
+    if (known && known.array.length === places.length) {
+      known.array.set(places);
+      known.needsUpdate = true;
+    } else {
       lines.geometry.dispose();
-      lines.material.dispose();
-    },
-    [lines],
-  );
+      lines.geometry = new BufferGeometry();
+      lines.geometry.setAttribute('position', new BufferAttribute(places, 3));
+    }
+    if (dashed) lines.computeLineDistances();
+  }, [lines, pairs, dashed]);
+  useEffect(() => () => material.dispose(), [material]);
+  useEffect(() => () => void lines.geometry.dispose(), [lines]);
   return <primitive object={lines} />;
 }
 

@@ -1,13 +1,14 @@
 /** Opening the program's window in a test, and waiting for its drawing. */
 
-import type { BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect } from 'vitest';
+import type { LoopbackServer } from '../../../electron/loopback/loopback-server';
+import { launchBrowser } from './browser';
+import { serveProgram } from './served-program';
 
-/** A page with the program on it, its first frame drawn. Errors on the page fail the caller. */
+/** A page with the program on it, its first frames drawn. */
 export async function openProgram(context: BrowserContext, address: string): Promise<Page> {
   const page = await context.newPage();
-  page.on('pageerror', (error) => {
-    throw error;
-  });
   await page.goto(address);
   await page.waitForSelector('.drawing[data-frames]');
   await drawn(page);
@@ -33,4 +34,63 @@ const REST = `new Promise((resolve) => {
 /** Wait until the drawing rests: no new frame for a quarter of a second. */
 export async function drawn(page: Page): Promise<void> {
   await page.evaluate(REST);
+}
+
+/** Without the browser's own file pickers, files are uploaded and downloaded: what a test can drive. */
+export const NO_PICKERS = `
+  delete window.showOpenFilePicker;
+  delete window.showSaveFilePicker;
+`;
+
+export interface OpenedWindow {
+  readonly page: Page;
+  readonly context: BrowserContext;
+}
+
+/**
+ * The served program for the tests of one file. `open` gives a fresh window in metres; whatever the
+ * page complains of (an error, a refused policy) fails the test it happened in.
+ */
+export function programWindows(): {
+  readonly open: (options?: BrowserContextOptions) => Promise<OpenedWindow>;
+  readonly address: () => string;
+} {
+  let browser: Browser;
+  let served: LoopbackServer;
+  let contexts: BrowserContext[] = [];
+  let complaints: string[] = [];
+
+  beforeAll(async () => {
+    served = await serveProgram();
+    browser = await launchBrowser();
+  });
+  afterEach(async () => {
+    await Promise.all(contexts.map((context) => context.close()));
+    contexts = [];
+    const said = complaints;
+    complaints = [];
+    expect(said).toEqual([]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    await served.close();
+  });
+
+  return {
+    address: () => served.runAddress,
+    open: async (options = {}) => {
+      const context = await browser.newContext({
+        viewport: { width: 1440, height: 900 },
+        locale: 'en-GB',
+        ...options,
+      });
+      contexts.push(context);
+      await context.addInitScript(NO_PICKERS);
+      context.on('weberror', (error) => complaints.push(String(error.error())));
+      context.on('console', (message) => {
+        if (message.type() === 'error') complaints.push(message.text());
+      });
+      return { context, page: await openProgram(context, served.runAddress) };
+    },
+  };
 }
