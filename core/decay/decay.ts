@@ -12,7 +12,7 @@ import { targetBand } from './target';
 
 export interface DecayBand {
   readonly hz: OctaveHz;
-  /** Null where a finish has no figure in this band. */
+  /** Null where a finish has no figure in this band, or no free space is left. */
   readonly sabineS: number | null;
   readonly eyringS: number | null;
   readonly targetS: number | null;
@@ -42,7 +42,7 @@ export function decayOf(project: Project, space: FreeSpace): Decay {
     const absorption = bandAbsorption(space.surfaces, lookup, hz);
     const airPerM = energyAttenuationPerM(exactOctaveHz(hz), project.air);
     const input =
-      absorption.areaM2 === null
+      absorption.areaM2 === null || space.volumeM3 <= 0 || space.surfaceM2 <= 0
         ? null
         : {
             volumeM3: space.volumeM3,

@@ -126,7 +126,7 @@ function trialS(
   const coefficient = band ? absorptionAt(finish, band.hz) : null;
   if (!band || coefficient === null || band.absorptionM2 === null) return null;
   const changed = band.surfaces
-    .filter((surface) => surface.face === face && surface.finish === project.room.finishes[face])
+    .filter((surface) => surface.face === face && surface.patch === null)
     .reduce((sum, surface) => sum + surface.areaM2 * (coefficient - (surface.coefficient ?? 0)), 0);
   return eyringS({
     volumeM3: space.volumeM3,

@@ -38,7 +38,8 @@ export function seatFindings({ project, lengthText }: FindingContext): readonly 
       ears - height,
     );
     if (out < 0) continue;
-    const fits = 2 * half < width - 2 * KEEP_OFF_M && ears < height;
+    // Moving the row along the room helps only where that is all that is wrong.
+    const fits = half < centre && centre + half < width && ears < height;
     const y = roundLength(Math.min(Math.max(row.y, KEEP_OFF_M), length - KEEP_OFF_M));
     findings.push({
       id: `row-outside:${row.id}`,

@@ -6,9 +6,23 @@ import type { Finding } from './finding';
 /** Least ceiling height of a habitable room, m: 7 ft (IRC R305.1). */
 export const LEAST_CEILING_M = 2.134;
 
-export function shellFindings({ project, lengthText }: FindingContext): readonly Finding[] {
+export function shellFindings({ project, space, lengthText }: FindingContext): readonly Finding[] {
   const findings: Finding[] = [];
   const { size, solids } = project.room;
+  if (space.volumeM3 <= 0) {
+    findings.push({
+      id: 'no-free-space',
+      severity: 'fault',
+      subject: 'shell',
+      where: 'fittings',
+      message: 'The fittings fill the whole shell: no room is left.',
+      value: 0,
+      limit: null,
+      unit: 'm',
+      source: 'geometry',
+      remedies: [{ text: 'Take the box that fills the shell out of the room file.' }],
+    });
+  }
   if (size.height < LEAST_CEILING_M) {
     findings.push({
       id: 'ceiling-height',

@@ -2,7 +2,7 @@
 
 import { roundLength } from '../quantity/length';
 import type { Point, Project } from '../room/project';
-import { isInside } from '../room/space';
+import { isInside, isInTheOpen } from '../room/space';
 import type { Channel } from '../speakers/layouts';
 import { LAYOUTS } from '../speakers/layouts';
 import type { SpeakerResult } from '../speakers/judge';
@@ -27,6 +27,10 @@ export function speakerFindings(context: FindingContext): readonly Finding[] {
   }
   return findings;
 }
+
+/** What to do where no place can be found from the reference seat. */
+const SEAT_FIRST =
+  'Move the reference seat into the open first: no angle can be set out from where it is.';
 
 function unknownLayout(project: Project): Finding {
   const [first] = LAYOUTS;
@@ -81,7 +85,7 @@ function missing({ project, speakers }: FindingContext): readonly Finding[] {
                 },
               },
             ]
-          : [{ text: 'Put the seats inside the room first.' }],
+          : [{ text: SEAT_FIRST }],
     },
   ];
 }
@@ -127,7 +131,7 @@ function outsideOf(
   ) as unknown as Point;
   const nominal = nominalPlace(project, channel);
   const remedies: Remedy[] = [];
-  if (out > 0) {
+  if (out > 0 && isInTheOpen(inside, project.room)) {
     remedies.push({
       text: 'Bring it back in to the nearest wall.',
       edit: { kind: 'speaker', channel: channel.label, position: inside },
@@ -152,7 +156,7 @@ function outsideOf(
     limit: out > 0 ? 0 : null,
     unit: out > 0 ? 'm' : '',
     source: 'geometry',
-    remedies,
+    remedies: remedies.length > 0 ? remedies : [{ text: SEAT_FIRST }],
     place: { kind: 'speaker', channel: channel.label },
   };
 }
@@ -194,7 +198,7 @@ function offAngle(
             edit: { kind: 'speaker', channel: channel.label, position },
           },
         ]
-      : [{ text: 'Put the seats inside the room first.' }],
+      : [{ text: SEAT_FIRST }],
     place: { kind: 'speaker', channel: channel.label },
   };
 }

@@ -13,9 +13,6 @@ export const AXIAL_RULE_SOURCE = 'Handbook for Sound Engineers, ch. 6 (after Gil
 
 /** Modes are listed and judged up to here. */
 export const LISTED_TO_HZ = 200;
-/** Axial modes past the limit are needed to measure the last gap. */
-const AXIAL_REACH_HZ = 300;
-
 /** Axial modes that lie too far apart, with the empty span between them. */
 export interface AxialGap {
   readonly fromHz: number;
@@ -40,10 +37,13 @@ export interface AxialSpacing {
   readonly widestHz: number | null;
 }
 
-/** Axial modes alone, rising to `AXIAL_REACH_HZ`. */
+/**
+ * Axial modes alone, rising: all to `LISTED_TO_HZ` and the next one of each side, which the last gap is
+ * measured to.
+ */
 export function axialModes(size: ShellSize, speedMS: number): readonly ShellMode[] {
   const one = (length: number, order: (n: number) => ShellMode['order']): ShellMode[] =>
-    Array.from({ length: Math.floor((2 * AXIAL_REACH_HZ * length) / speedMS) }, (_, i) => ({
+    Array.from({ length: Math.floor((2 * LISTED_TO_HZ * length) / speedMS) + 1 }, (_, i) => ({
       frequencyHz: ((i + 1) * speedMS) / (2 * length),
       order: order(i + 1),
       kind: 'axial' as const,

@@ -21,7 +21,7 @@ export function snapLength(lengthM: number, stepM: number): number {
 
 /** A length without the dust of binary arithmetic: rounded to a hundredth of a millimetre. */
 export function roundLength(lengthM: number): number {
-  return Math.round(lengthM * 1e5) / 1e5;
+  return Math.round(lengthM * 1e5) / 1e5 || 0; // never -0, which a file could not keep
 }
 
 /** `4.03 m` or `13' 2 5/8"`: rounded to 1 mm, or to the given part of an inch. */

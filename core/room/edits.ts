@@ -6,6 +6,7 @@
 import type { Air } from '../air/medium';
 import type { Face, PlacedSpeaker, Project, Row, Screen, ShellSize, Target } from './project';
 import { resizeShell } from './resize';
+import { isSame } from './same';
 
 export type Edit =
   | { readonly kind: 'size'; readonly size: ShellSize }
@@ -25,19 +26,22 @@ export type Edit =
 
 /** `project` after `edit`; the same object where nothing changes. Never changes its input. */
 export function applyEdit(project: Project, edit: Edit): Project {
+  const changed = edited(project, edit);
+  return isSame(changed, project) ? project : changed;
+}
+
+function edited(project: Project, edit: Edit): Project {
   switch (edit.kind) {
     case 'size':
-      return sameSize(project.room.size, edit.size) ? project : resizeShell(project, edit.size);
+      return resizeShell(project, edit.size);
     case 'finish':
-      return project.room.finishes[edit.face] === edit.finish
-        ? project
-        : {
-            ...project,
-            room: {
-              ...project.room,
-              finishes: { ...project.room.finishes, [edit.face]: edit.finish },
-            },
-          };
+      return {
+        ...project,
+        room: {
+          ...project.room,
+          finishes: { ...project.room.finishes, [edit.face]: edit.finish },
+        },
+      };
     case 'speaker':
       return { ...project, speakers: { ...project.speakers, placed: placedWith(project, edit) } };
     case 'layout':
@@ -45,16 +49,15 @@ export function applyEdit(project: Project, edit: Edit): Project {
         ...project,
         speakers: { ...project.speakers, layout: edit.layout, placed: edit.placed },
       };
-    case 'row':
+    case 'row': {
+      const rows = project.seating.rows.map((row) =>
+        row.id === edit.id ? { ...row, ...edit.change } : row,
+      );
       return {
         ...project,
-        seating: {
-          ...project.seating,
-          rows: project.seating.rows.map((row) =>
-            row.id === edit.id ? { ...row, ...edit.change } : row,
-          ),
-        },
+        seating: { ...project.seating, rows, reference: keptReference(project, rows) },
       };
+    }
     case 'reference':
       return {
         ...project,
@@ -70,12 +73,15 @@ export function applyEdit(project: Project, edit: Edit): Project {
     case 'target':
       return { ...project, target: edit.target };
     case 'name':
-      return project.name === edit.name ? project : { ...project, name: edit.name };
+      return { ...project, name: edit.name };
   }
 }
 
-function sameSize(a: ShellSize, b: ShellSize): boolean {
-  return a.width === b.width && a.length === b.length && a.height === b.height;
+/** The reference seat, moved to the last seat of its row where the row has become shorter. */
+function keptReference(project: Project, rows: readonly Row[]): Project['seating']['reference'] {
+  const { reference } = project.seating;
+  const seats = rows.find((row) => row.id === reference.row)?.seats ?? reference.seat;
+  return reference.seat > seats ? { ...reference, seat: seats } : reference;
 }
 
 /** The list with the channel moved, or added at its end where it was missing. */

@@ -5,9 +5,14 @@ export interface Fault {
   readonly sentence: string;
 }
 
+/** Text that stays on its line: control characters and line separators become spaces. */
+function onOneLine(text: string): string {
+  return text.replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]/g, ' ');
+}
+
 /** `room.solids[2].min` from the keys that lead there. */
 export function pathText(keys: readonly PropertyKey[]): string {
-  return keys.reduce<string>(
+  const path = keys.reduce<string>(
     (text, key) =>
       typeof key === 'number'
         ? `${text}[${key}]`
@@ -16,6 +21,7 @@ export function pathText(keys: readonly PropertyKey[]): string {
           : `${text}.${String(key)}`,
     '',
   );
+  return onOneLine(path);
 }
 
 /** A value as a person would point at it: short, quoted where it is text. */
@@ -25,6 +31,6 @@ export function describe(value: unknown): string {
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (typeof value === 'object') return 'a group of fields';
   if (typeof value === 'string')
-    return `"${value.length > 24 ? `${value.slice(0, 24)}...` : value}"`;
+    return `"${onOneLine(value.length > 24 ? `${value.slice(0, 24)}...` : value)}"`;
   return typeof value === 'number' || typeof value === 'boolean' ? String(value) : 'something else';
 }

@@ -73,11 +73,14 @@ export function readJsonObject(text: string): Read<Readonly<Record<string, unkno
 
 function brokenSentence(text: string, error: unknown): string {
   if (text.trim() === '') return 'The file is empty.';
-  const position = /position (\d+)/.exec(error instanceof Error ? error.message : '')?.[1];
-  const at = position === undefined ? text.length : Number(position);
-  if (at >= text.trimEnd().length) {
+  const message = error instanceof Error ? error.message : '';
+  const position = /position (\d+)/.exec(message)?.[1];
+  const at = position === undefined ? null : Number(position);
+  const end = text.trimEnd().length;
+  if (/unexpected end|unterminated/i.test(message) || (at !== null && at >= end)) {
     return 'The file breaks off before its end: it was not copied or saved completely. Use the copy beside it that ends in .bak, if there is one.';
   }
+  if (at === null) return 'The file is not JSON. Choose a room file (.room.json).';
   const before = text.slice(0, at);
   const line = before.split('\n').length;
   const column = at - before.lastIndexOf('\n');

@@ -1,6 +1,6 @@
 /** Checks across the file: every name that is used exists, and no name is used twice. */
 
-import { pathText, type Fault } from './fault';
+import { describe, pathText, type Fault } from './fault';
 import { finishLookup, nearestFinishId } from './finishes';
 import { FACES, type Project } from './project';
 
@@ -65,13 +65,17 @@ function unknownPlaces(project: Project): readonly Fault[] {
   }
   const solids = new Set(project.room.solids.map((solid) => solid.id));
   project.room.patches.forEach((patch, i) => {
-    const [owner, side] = patch.face.includes(':') ? patch.face.split(':') : [null, patch.face];
+    const parts = patch.face.split(':');
+    const side = parts.at(-1);
+    const owner = parts.length === 2 ? parts[0] : null;
     const known =
-      FACES.some((face) => face === side) && (owner === null || solids.has(owner ?? ''));
+      parts.length <= 2 &&
+      FACES.some((face) => face === side) &&
+      (owner === null || solids.has(owner ?? ''));
     if (!known) {
       faults.push({
         path: pathText(['room', 'patches', i, 'face']),
-        sentence: `There is no face "${patch.face}". Name one of ${FACES.join(', ')}, or a solid's as its id, a colon and the side.`,
+        sentence: `There is no face ${describe(patch.face)}. Name one of ${FACES.join(', ')}, or a solid's as its id, a colon and the side.`,
       });
     }
   });

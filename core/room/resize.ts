@@ -14,8 +14,11 @@ const TOUCH_M = 1e-4;
 /** The coordinate after its axis has grown from `before` to `after` metres. */
 function moved(at: number, axis: number, before: number, after: number): number {
   const grown = after - before;
-  if (at > before - Math.min(ON_WALL_M, before / 4)) return at + grown;
-  if (axis === 0 && at >= Math.min(ON_WALL_M, before / 4)) return at + grown / 2;
+  // Both walls are asked in the same way, so that a mirrored pair is always answered alike.
+  const onWall = (distance: number): boolean =>
+    distance < Math.min(ON_WALL_M, before / 4) - TOUCH_M;
+  if (onWall(before - at)) return at + grown;
+  if (axis === 0 && !onWall(at)) return at + grown / 2;
   return at;
 }
 

@@ -12,6 +12,8 @@ export interface Surface {
   /** A shell face, or `solid-id:face`. */
   readonly face: string;
   readonly finish: string;
+  /** Patch that covers it; null where the face is bare. */
+  readonly patch: string | null;
   readonly areaM2: number;
 }
 
@@ -56,7 +58,7 @@ export function freeSpace(room: Room): FreeSpace {
   const width = (axis: number, i: number): number =>
     (planes[axis]?.[i + 1] ?? 0) - (planes[axis]?.[i] ?? 0);
 
-  const areas = new Map<string, { face: string; finish: string; areaM2: number }>();
+  const areas = new Map<string, { -readonly [K in keyof Surface]: Surface[K] }>();
   let volumeM3 = 0;
 
   const eachCell = (visit: (cell: readonly [number, number, number]) => void): void => {
@@ -87,9 +89,15 @@ export function freeSpace(room: Room): FreeSpace {
         : `${room.solids[hit]?.id ?? ''}:${FACE_AT[axis]?.[side === 1 ? 0 : 1] ?? face}`;
       const at = [middle(u, cell[u]), middle(v, cell[v])] as const;
       const base = outside ? room.finishes[face] : (room.solids[hit]?.finish ?? '');
-      const finish = patchAt(room.patches, name, at)?.finish ?? base;
-      const key = `${name}|${finish}`;
-      const entry = areas.get(key) ?? { face: name, finish, areaM2: 0 };
+      const cover = patchAt(room.patches, name, at);
+      const patch = cover?.id ?? null;
+      const key = `${name}|${patch ?? ''}`;
+      const entry = areas.get(key) ?? {
+        face: name,
+        finish: cover?.finish ?? base,
+        patch,
+        areaM2: 0,
+      };
       entry.areaM2 += width(u, cell[u]) * width(v, cell[v]);
       areas.set(key, entry);
     }
@@ -113,6 +121,14 @@ export function isInside(at: Point, min: Point, max: Point): boolean {
     at[2] > min[2] &&
     at[2] < max[2]
   );
+}
+
+/** True where the point lies in the shell and in none of its solids; on a face counts as in. */
+export function isInTheOpen(at: Point, room: Room): boolean {
+  const { width, length, height } = room.size;
+  const inShell =
+    at[0] >= 0 && at[0] <= width && at[1] >= 0 && at[1] <= length && at[2] >= 0 && at[2] <= height;
+  return inShell && !room.solids.some((solid) => isInside(at, solid.min, solid.max));
 }
 
 /** The last patch of the list that covers the place on the face: later ones lie on top. */

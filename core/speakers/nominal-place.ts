@@ -1,8 +1,9 @@
 /** Where a loudspeaker goes by angle: the ray from the ears, stopped a little before the shell. */
 
 import { roundLength } from '../quantity/length';
-import type { Point, Project } from '../room/project';
+import type { Point, Project, Solid } from '../room/project';
 import { referenceSeat } from '../room/seats';
+import { isInTheOpen } from '../room/space';
 import { directionVector } from './direction';
 import type { Channel } from './layouts';
 
@@ -16,8 +17,8 @@ export function nominalElevation(channel: Channel): number {
 }
 
 /**
- * Place in the shell seen from the reference seat under `azimuthDeg` and `elevationDeg`, as far out
- * as the walls allow. Null where there is no seat inside the shell.
+ * Place seen from the reference seat under `azimuthDeg` and `elevationDeg`, as far out as walls and
+ * fittings allow. Null where the ears are not in the open, or nearer to a face than a box is deep.
  */
 export function placeAtAngle(
   project: Project,
@@ -25,23 +26,50 @@ export function placeAtAngle(
   elevationDeg: number,
 ): Point | null {
   const ears = referenceSeat(project)?.position;
-  if (!ears) return null;
+  if (!ears || !isInTheOpen(ears, project.room)) return null;
+  const ray = directionVector(azimuthDeg, elevationDeg);
+  const reachM = Math.min(
+    toWall(ears, ray, project),
+    ...project.room.solids.map((solid) => toSolid(ears, ray, solid)),
+  );
+  if (!(reachM > LEAST_REACH_M) || !Number.isFinite(reachM)) return null;
+  const place = ears.map((at, axis) => roundLength(at + (ray[axis] ?? 0) * reachM));
+  return place as unknown as Point;
+}
+
+/** A loudspeaker nearer than this to the ears is no loudspeaker place, m. */
+const LEAST_REACH_M = 0.1;
+
+/** Metres along the ray until a box against the shell's inner faces. */
+function toWall(ears: Point, ray: Point, project: Project): number {
   const { width, length, height } = project.room.size;
   const far: Point = [width, length, height];
-  const ray = directionVector(azimuthDeg, elevationDeg);
-  let reachM = Infinity;
-  for (const axis of [0, 1, 2] as const) {
+  const reaches = ([0, 1, 2] as const).map((axis) => {
     const step = ray[axis];
-    if (Math.abs(step) < 1e-9) continue;
+    if (Math.abs(step) < 1e-9) return Infinity;
     const edge = step > 0 ? far[axis] - WALL_CLEARANCE_M : WALL_CLEARANCE_M;
-    reachM = Math.min(reachM, (edge - ears[axis]) / step);
+    return (edge - ears[axis]) / step;
+  });
+  return Math.min(...reaches);
+}
+
+/** Metres along the ray until a box against the solid; infinite where the ray passes it by. */
+function toSolid(ears: Point, ray: Point, solid: Solid): number {
+  let enter = 0;
+  let leave = Infinity;
+  for (const axis of [0, 1, 2] as const) {
+    const low = solid.min[axis] - WALL_CLEARANCE_M;
+    const high = solid.max[axis] + WALL_CLEARANCE_M;
+    const step = ray[axis];
+    if (Math.abs(step) < 1e-9) {
+      if (ears[axis] <= low || ears[axis] >= high) return Infinity;
+      continue;
+    }
+    const [a, b] = [(low - ears[axis]) / step, (high - ears[axis]) / step];
+    enter = Math.max(enter, Math.min(a, b));
+    leave = Math.min(leave, Math.max(a, b));
   }
-  if (!(reachM > 0) || !Number.isFinite(reachM)) return null;
-  return [
-    roundLength(ears[0] + ray[0] * reachM),
-    roundLength(ears[1] + ray[1] * reachM),
-    roundLength(ears[2] + ray[2] * reachM),
-  ];
+  return enter < leave ? enter : Infinity;
 }
 
 /** The channel's nominal place. */

@@ -23,8 +23,8 @@ export function AbsorptionShares({
   const lookup = finishLookup(project);
   const rows = [
     ...band.surfaces.map((surface) => ({
-      key: `${surface.face}|${surface.finish}`,
-      what: faceName(surface.face),
+      key: `${surface.face}|${surface.patch ?? ''}`,
+      what: surface.patch ? `${faceName(surface.face)}, ${surface.patch}` : faceName(surface.face),
       detail: lookup(surface.finish)?.name ?? surface.finish,
       areaM2: surface.coefficient === null ? null : surface.areaM2 * surface.coefficient,
     })),

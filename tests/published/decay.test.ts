@@ -25,6 +25,7 @@ function sabins(table: readonly BookSurface[], hz: OctaveHz): number {
   const surfaces: Surface[] = table.map((row) => ({
     face: row.name,
     finish: row.name,
+    patch: null,
     areaM2: row.areaFt2,
   }));
   const lookup = (name: string): Finish | undefined => {

@@ -69,6 +69,15 @@ describe('modes per third octave', () => {
     expect(THIRD_OCTAVES[10]?.highHz).toBeCloseTo(223.87, 2);
   });
 
+  it('counts a mode on the edge of two bands once, in the upper one', () => {
+    // IEC 61260-1: the edge between the 63 and the 80 Hz band is 1000 * 10^(-23/20) = 70.79 Hz.
+    const edge = THIRD_OCTAVES[5]?.highHz ?? 0;
+    expect(edge).toBeCloseTo(70.79, 2);
+    const row = modesPerThirdOctave([{ frequencyHz: edge, order: [1, 0, 0], kind: 'axial' }]);
+    expect(row.filter((band) => band.count > 0).map((band) => band.nominalHz)).toEqual([80]);
+    expect(row[6]?.byKind).toEqual({ axial: 1, tangential: 0, oblique: 0 });
+  });
+
   it('never falls in the 23 x 17 x 9 ft room, which passes the count rule', () => {
     // Handbook for Sound Engineers, ch. 6: this room meets Bonello's first condition. 1130 ft/s.
     const row = counts(7.0104, 5.1816, 2.7432, 344.424);

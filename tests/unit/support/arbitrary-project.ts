@@ -6,7 +6,6 @@ import { FINISHES } from '../../../core/room/finishes';
 import {
   FACES,
   SOLID_KINDS,
-  type AbsorptionByBand,
   type CustomFinish,
   type Patch,
   type Point,
@@ -99,7 +98,7 @@ const customFinish: fc.Arbitrary<CustomFinish> = open(
   fc.record({
     id,
     name: words,
-    absorption: byBand(cm(0, 120)) as fc.Arbitrary<AbsorptionByBand>,
+    absorption: byBand(cm(0, 120)),
     source: words,
   }),
 );
@@ -234,7 +233,7 @@ function projectWith({ solids, finishesCustom, rows }: Names): fc.Arbitrary<Proj
           open(
             fc.record({
               kind: fc.constant('custom' as const),
-              seconds: byBand(cm(5, 200)) as fc.Arbitrary<AbsorptionByBand>,
+              seconds: byBand(cm(5, 200)),
             }),
           ),
         ),

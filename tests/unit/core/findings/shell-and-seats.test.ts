@@ -118,6 +118,16 @@ describe('a picture', () => {
     for (const trial of trials) expect(findingIds(trial.project)).not.toContain('screen-outside');
   });
 
+  it('is offered whole centimetres that still fit a wall of 4.005 m', () => {
+    const project = roomOf(
+      { size: { width: 4.005, length: 5, height: 3 } },
+      { screen: { widthM: 4.5, bottomM: 0.2 } },
+    );
+    const [trial] = tried(project, findingOf(project, 'screen-outside'));
+    expect(trial?.project.screen.widthM).toBe(4);
+    expect(trial?.analysis.findings.map(({ id }) => id)).not.toContain('screen-outside');
+  });
+
   it('that hangs where no width would fit gets advice in words', () => {
     const finding = findingOf(screen({ widthM: 1, bottomM: 2.95 }), 'screen-outside');
     expect(finding.remedies.map((remedy) => [remedy.text, remedy.edit])).toEqual([

@@ -159,4 +159,8 @@ describe('the carpenter’s step', () => {
     expect(snapLength(0.30000000000000004, 0.001)).toBe(0.3);
     expect(snapLength(4.02, carpenterStepM('imperial'))).toBe(4.01955);
   });
+
+  it('gives zero without a sign, which a file could not keep', () => {
+    expect(snapLength(-0.001, 0.005)).toBe(0);
+  });
 });

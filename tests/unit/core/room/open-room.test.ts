@@ -343,11 +343,11 @@ describe('a broken file', () => {
         {
           path: '',
           sentence:
-            'The file has 5.0 MB; a room file has at most 5 MB. Choose a file that ends in .room.json.',
+            'The file cannot be read: it has 5.1 MB and a room file has 5 MB at most. Choose a room file (.room.json).',
         },
       ],
     });
-    expect(only(faultsOf(' '.repeat(5_000_001))).sentence).toMatch(/a room file has at most 5 MB/);
+    expect(only(faultsOf(' '.repeat(5_000_001))).sentence).toMatch(/a room file has 5 MB at most/);
   });
 
   it('of 5 MB is still read', () => {
@@ -361,7 +361,8 @@ describe('a broken file', () => {
     expect(read.ok ? [] : read.faults).toEqual([
       {
         path: '',
-        sentence: 'The file is not text (UTF-8). Choose a file that ends in .room.json.',
+        sentence:
+          'The file cannot be read: it is not UTF-8 text. Choose a room file (.room.json), or save it as UTF-8 in the program that wrote it.',
       },
     ]);
   });
@@ -411,7 +412,6 @@ describe('a file that means harm', () => {
     ];
     for (const file of files) {
       for (const fault of faultsOf(file)) {
-        // eslint-disable-next-line no-control-regex -- control characters are the matter here
         expect(`${fault.path}: ${fault.sentence}`).not.toMatch(/[\u0000-\u001f\u007f\u2028\u2029]/);
       }
     }
