@@ -10,7 +10,7 @@ import type { FindingContext } from './context';
 import type { Finding, Remedy } from './finding';
 
 /** Finishes that a remedy may propose per face, ids of the library: from live to very absorbent. */
-const CANDIDATES: Readonly<Record<'floor' | 'wall' | 'ceiling', readonly string[]>> = {
+export const REMEDY_FINISHES: Readonly<Record<'floor' | 'wall' | 'ceiling', readonly string[]>> = {
   floor: ['floor-wood-joists', 'carpet-heavy-concrete', 'carpet-heavy-pad', 'carpet-9-felt'],
   wall: [
     'gyp13-stud',
@@ -81,7 +81,7 @@ function finishRemedies(context: FindingContext): readonly Remedy[] {
   let best: Trial | null = null;
   for (const face of FACES) {
     const kind = face === 'floor' || face === 'ceiling' ? face : 'wall';
-    for (const id of CANDIDATES[kind]) {
+    for (const id of REMEDY_FINISHES[kind]) {
       const finish = lookup(id);
       if (!finish || id === project.room.finishes[face]) continue;
       const outsideS = outsideSum(context, { face, finish });

@@ -194,7 +194,9 @@ function offAngle(
     remedies: position
       ? [
           {
-            text: `Move it to ${azimuth.toFixed(0)} degrees on the wall.`,
+            text: sideways
+              ? `Move it along the wall to ${azimuth.toFixed(0)} degrees.`
+              : `Move it up or down the wall to ${elevation.toFixed(0)} degrees of elevation.`,
             edit: { kind: 'speaker', channel: channel.label, position },
           },
         ]

@@ -80,6 +80,8 @@ export function parseLength(text: string, units: LengthUnits): ParsedLength {
   const clean = text
     .trim()
     .toLowerCase()
+    .replace(/⁄/g, '/')
+    .replace(/\b(in|ft)\./g, '$1')
     .replace(/[’′]/g, "'")
     .replace(/''|[”″“]/g, '"')
     .replace(/[½¼¾⅛⅜⅝⅞]/g, (mark) => ` ${VULGAR[mark] ?? ''}`)
@@ -95,6 +97,8 @@ export function parseLength(text: string, units: LengthUnits): ParsedLength {
 
   const feet = FEET.exec(clean);
   const rest = feet ? clean.slice(feet[0].length) : clean;
+  // With metres on the screen, inches must say that they are inches.
+  if (units === 'metric' && !feet && !/["n]|inches/.test(clean)) return refuse(text, units);
   const feetM = feet ? toNumber(feet[1]) * METRES_PER_FOOT : 0;
   if (rest === '') return feet ? accept(feetM) : refuse(text, units);
   const inches = INCHES.exec(rest);

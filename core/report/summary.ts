@@ -2,6 +2,7 @@
 
 import type { Analysis } from '../analysis/analyze';
 import { formatLength } from '../quantity/length';
+import { onOneLine } from '../room/fault';
 import type { Project } from '../room/project';
 
 /** Plain text of at most 100 columns where names are short. */
@@ -13,7 +14,7 @@ export function summary(project: Project, analysis: Analysis): string {
   const both = (lengthM: number): string =>
     `${formatLength(lengthM, 'metric')} (${formatLength(lengthM, 'imperial')})`;
   const lines = [
-    project.name,
+    onOneLine(project.name),
     `  Shell       ${both(size.width)} wide, ${both(size.length)} long, ${both(size.height)} high`,
     `  Free space  ${geometry.volumeM3.toFixed(1)} m3, ${geometry.surfaceM2.toFixed(1)} m2 of surface`,
     `  Modes       ${modes.shell.length} to 200 Hz: ${counts.axial} axial, ${counts.tangential} tangential, ${counts.oblique} oblique${modes.exactShape ? '' : ' (plain shell: fittings not in the modes yet)'}`,

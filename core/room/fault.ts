@@ -6,7 +6,7 @@ export interface Fault {
 }
 
 /** Text that stays on its line: control characters and line separators become spaces. */
-function onOneLine(text: string): string {
+export function onOneLine(text: string): string {
   return text.replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]/g, ' ');
 }
 
@@ -28,9 +28,17 @@ export function pathText(keys: readonly PropertyKey[]): string {
 export function describe(value: unknown): string {
   if (value === undefined) return 'nothing';
   if (value === null) return 'null';
-  if (Array.isArray(value)) return `a list of ${value.length}`;
+  if (Array.isArray(value)) return describeList(value);
   if (typeof value === 'object') return 'a group of fields';
   if (typeof value === 'string')
     return `"${onOneLine(value.length > 24 ? `${value.slice(0, 24)}...` : value)}"`;
   return typeof value === 'number' || typeof value === 'boolean' ? String(value) : 'something else';
+}
+
+/** A short list of plain values in full, any other by its length. */
+function describeList(list: readonly unknown[]): string {
+  const plain = list.every((item) => typeof item !== 'object' || item === null);
+  return plain && list.length <= 4
+    ? `[${list.map(describe).join(', ')}]`
+    : `a list of ${list.length}`;
 }

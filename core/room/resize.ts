@@ -5,7 +5,8 @@
  */
 
 import { roundLength } from '../quantity/length';
-import type { Point, Project, ShellSize, Solid } from './project';
+import { faceAxes, patchSide } from './faces';
+import type { Patch, Point, Project, ShellSize, Solid } from './project';
 
 /** What lies this close to a wall is taken to hang on it, m. */
 const ON_WALL_M = 0.5;
@@ -22,24 +23,35 @@ function moved(at: number, axis: number, before: number, after: number): number 
   return at;
 }
 
+/** A span along an axis: from wall to wall it stretches, on a wall it goes along, else as any thing. */
+function movedSpan(
+  [low, high]: readonly [number, number],
+  axis: number,
+  before: number,
+  after: number,
+): readonly [number, number] {
+  const grown = after - before;
+  const atNear = low <= TOUCH_M;
+  const atFar = high >= before - TOUCH_M;
+  const middle = (low + high) / 2;
+  const shift = atNear ? 0 : atFar ? grown : moved(middle, axis, before, after) - middle;
+  return [roundLength(low + shift), roundLength(high + (atNear && atFar ? grown : shift))];
+}
+
 function moveSolid(solid: Solid, before: Point, after: Point): Solid {
-  const min: [number, number, number] = [...solid.min];
-  const max: [number, number, number] = [...solid.max];
-  for (const axis of [0, 1, 2] as const) {
-    const grown = after[axis] - before[axis];
-    const atNear = solid.min[axis] <= TOUCH_M;
-    const atFar = solid.max[axis] >= before[axis] - TOUCH_M;
-    // From wall to wall it stretches; on the far wall it goes along; else like any other thing.
-    const shift = atNear
-      ? 0
-      : atFar
-        ? grown
-        : moved((min[axis] + max[axis]) / 2, axis, before[axis], after[axis]) -
-          (min[axis] + max[axis]) / 2;
-    min[axis] = roundLength(min[axis] + shift);
-    max[axis] = roundLength(max[axis] + (atNear && atFar ? grown : shift));
-  }
-  return { ...solid, min, max };
+  const spans = ([0, 1, 2] as const).map((axis) =>
+    movedSpan([solid.min[axis], solid.max[axis]], axis, before[axis], after[axis]),
+  );
+  const corner = (end: 0 | 1): Point => spans.map((span) => span[end]) as unknown as Point;
+  return { ...solid, min: corner(0), max: corner(1) };
+}
+
+function movePatch(patch: Patch, before: Point, after: Point): Patch {
+  const [u, v] = faceAxes(patchSide(patch.face));
+  const [u0, v0, u1, v1] = patch.rect;
+  const [left, right] = movedSpan([u0, u1], u, before[u], after[u]);
+  const [low, high] = movedSpan([v0, v1], v, before[v], after[v]);
+  return { ...patch, rect: [left, low, right, high] };
 }
 
 /** `project` with a shell of the given size in metres and everything in it moved along. */
@@ -58,6 +70,7 @@ export function resizeShell(project: Project, size: ShellSize): Project {
       ...project.room,
       size,
       solids: project.room.solids.map((solid) => moveSolid(solid, before, after)),
+      patches: project.room.patches.map((patch) => movePatch(patch, before, after)),
     },
     seating: {
       ...project.seating,

@@ -57,12 +57,15 @@ const range = (low: number, high: number) =>
     .tuple([number('a number', low, high), number('a number', low, high)], says('[least, most]'))
     .refine(([least, most]) => least <= most, says('[least, most] in rising order'));
 
+const OCTAVE_KEYS: readonly string[] = OCTAVES_HZ.map(String);
 const bandGroup = (value: z.ZodType<number>) =>
-  z.partialRecord(
-    z.enum(OCTAVES_HZ.map(String) as [`${(typeof OCTAVES_HZ)[number]}`]),
-    value,
-    says(`a group of octave bands (${OCTAVES_HZ.join(', ')})`),
-  );
+  z.record(z.string(), value, says('a group of octave bands')).superRefine((bands, context) => {
+    for (const key of Object.keys(bands)) {
+      if (OCTAVE_KEYS.includes(key)) continue;
+      const message = `is not an octave band. The bands are ${OCTAVE_KEYS.join(', ')}.`;
+      context.addIssue({ code: 'custom', path: [key], message });
+    }
+  });
 
 const size = group({
   width: metres(...SIZE_LIMITS_M.width),

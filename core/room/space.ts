@@ -1,11 +1,13 @@
 /**
- * The free space of the room: shell minus solids, cut into boxes by every plane of the shell, the
- * solids and the patches, so that volume and exposed areas are exact and nothing counts twice.
- * Overlapping solids are one; what sticks out of the shell is cut off; a covered face has no area.
+ * The free space of the room: shell minus solids, cut into boxes by every plane of the shell and the
+ * solids, so that volume and exposed areas are exact and nothing counts twice. Overlapping solids are
+ * one; what sticks out of the shell is cut off; a covered face has no area.
  * Cost grows with the product of the planes along the three axes.
  */
 
-import { FACES, type Face, type Patch, type Point, type Room } from './project';
+import { FACE_NORMALS, faceAxes, FACES_BY_AXIS, type Axis } from './faces';
+import { patchedAreas, type Rect } from './patched-area';
+import { FACES, type Face, type Point, type Room } from './project';
 
 /** Area of one finish on one face. */
 export interface Surface {
@@ -23,92 +25,116 @@ export interface FreeSpace {
   readonly surfaces: readonly Surface[];
 }
 
-/** Axis that a face is normal to, and on which side of its body it lies. */
-export const FACE_NORMALS: Readonly<Record<Face, { axis: 0 | 1 | 2; side: -1 | 1 }>> = {
-  left: { axis: 0, side: -1 },
-  right: { axis: 0, side: 1 },
-  front: { axis: 1, side: -1 },
-  back: { axis: 1, side: 1 },
-  floor: { axis: 2, side: -1 },
-  ceiling: { axis: 2, side: 1 },
-};
-
-/** The two axes along which a face's rectangles are measured, in x, y, z order. */
-export function faceAxes(face: Face): readonly [0 | 1 | 2, 0 | 1 | 2] {
-  const { axis } = FACE_NORMALS[face];
-  return axis === 0 ? [1, 2] : axis === 1 ? [0, 2] : [0, 1];
-}
-
-const FACE_AT: readonly (readonly [Face, Face])[] = [
-  ['left', 'right'],
-  ['front', 'back'],
-  ['floor', 'ceiling'],
-];
-
 /** Volume, total surface and the surfaces by face and finish of the free space of `room`. */
 export function freeSpace(room: Room): FreeSpace {
-  const size: Point = [room.size.width, room.size.length, room.size.height];
-  const planes = cutPlanes(room, size);
-  const [nx, ny, nz] = planes.map((p) => p.length - 1) as [number, number, number];
-  const counts = [nx, ny, nz] as const;
-  const owner = new Int32Array(nx * ny * nz).fill(-1);
-  const index = (i: number, j: number, k: number): number => (i * ny + j) * nz + k;
-  const middle = (axis: number, i: number): number =>
-    ((planes[axis]?.[i] ?? 0) + (planes[axis]?.[i + 1] ?? 0)) / 2;
-  const width = (axis: number, i: number): number =>
-    (planes[axis]?.[i + 1] ?? 0) - (planes[axis]?.[i] ?? 0);
-
-  const areas = new Map<string, { -readonly [K in keyof Surface]: Surface[K] }>();
-  let volumeM3 = 0;
-
-  const eachCell = (visit: (cell: readonly [number, number, number]) => void): void => {
-    for (let i = 0; i < nx; i++)
-      for (let j = 0; j < ny; j++) for (let k = 0; k < nz; k++) visit([i, j, k]);
-  };
-
-  eachCell(([i, j, k]) => {
-    const at: Point = [middle(0, i), middle(1, j), middle(2, k)];
-    owner[index(i, j, k)] = room.solids.findIndex((solid) => isInside(at, solid.min, solid.max));
+  const cells = cutCells(room);
+  const exposed = exposedRects(cells, room);
+  const surfaces = [...exposed].flatMap(([name, { finish, rects }]): readonly Surface[] => {
+    const patches = room.patches.filter((patch) => patch.face === name);
+    const areas = patchedAreas(rects, patches);
+    const bare: Surface = { face: name, finish, patch: null, areaM2: areas.at(-1) ?? 0 };
+    const covered = patches.map((patch, i): Surface => {
+      return { face: name, finish: patch.finish, patch: patch.id, areaM2: areas[i] ?? 0 };
+    });
+    return [bare, ...covered].filter((surface) => surface.areaM2 > 0);
   });
-
-  eachCell((cell) => {
-    const [i, j, k] = cell;
-    if (owner[index(i, j, k)] !== -1) return;
-    volumeM3 += width(0, i) * width(1, j) * width(2, k);
-    for (const face of FACES) {
-      const { axis, side } = FACE_NORMALS[face];
-      const next: [number, number, number] = [i, j, k];
-      next[axis] += side;
-      const beyond = next[axis];
-      const outside = beyond < 0 || beyond >= counts[axis];
-      const hit = outside ? -1 : (owner[index(...next)] ?? -1);
-      if (!outside && hit === -1) continue;
-      const [u, v] = faceAxes(face);
-      const name = outside
-        ? face
-        : `${room.solids[hit]?.id ?? ''}:${FACE_AT[axis]?.[side === 1 ? 0 : 1] ?? face}`;
-      const at = [middle(u, cell[u]), middle(v, cell[v])] as const;
-      const base = outside ? room.finishes[face] : (room.solids[hit]?.finish ?? '');
-      const cover = patchAt(room.patches, name, at);
-      const patch = cover?.id ?? null;
-      const key = `${name}|${patch ?? ''}`;
-      const entry = areas.get(key) ?? {
-        face: name,
-        finish: cover?.finish ?? base,
-        patch,
-        areaM2: 0,
-      };
-      entry.areaM2 += width(u, cell[u]) * width(v, cell[v]);
-      areas.set(key, entry);
-    }
-  });
-
-  const surfaces = [...areas.values()];
   return {
-    volumeM3,
+    volumeM3: cells.volumeM3,
     surfaceM2: surfaces.reduce((sum, surface) => sum + surface.areaM2, 0),
     surfaces,
   };
+}
+
+/** The shell cut along all planes; each cell is air (-1) or belongs to the solid of that number. */
+interface Cells {
+  readonly planes: readonly [readonly number[], readonly number[], readonly number[]];
+  readonly counts: readonly [number, number, number];
+  readonly owner: Int32Array;
+  readonly volumeM3: number;
+}
+
+function cutCells(room: Room): Cells {
+  const size: Point = [room.size.width, room.size.length, room.size.height];
+  const cuts = (axis: Axis): readonly number[] => {
+    const inside = room.solids
+      .flatMap((solid) => [solid.min[axis], solid.max[axis]])
+      .filter((at) => at > 0 && at < size[axis]);
+    return [...new Set([0, ...inside, size[axis]])].sort((a, b) => a - b);
+  };
+  const planes = [cuts(0), cuts(1), cuts(2)] as const;
+  const counts = [planes[0].length - 1, planes[1].length - 1, planes[2].length - 1] as const;
+  const owner = new Int32Array(counts[0] * counts[1] * counts[2]).fill(-1);
+
+  const fill = (from: readonly number[], to: readonly number[], value: number): void => {
+    for (let i = from[0] ?? 0; i < (to[0] ?? 0); i++)
+      for (let j = from[1] ?? 0; j < (to[1] ?? 0); j++) {
+        const row = (i * counts[1] + j) * counts[2];
+        owner.fill(value, row + (from[2] ?? 0), row + (to[2] ?? 0));
+      }
+  };
+  // Backwards, so that where solids overlap the first of the list owns the cell.
+  for (let n = room.solids.length - 1; n >= 0; n--) {
+    const solid = room.solids[n];
+    if (!solid) continue;
+    const index = (corner: Point, axis: Axis): number =>
+      planes[axis].indexOf(Math.min(Math.max(corner[axis], 0), size[axis]));
+    const from = ([0, 1, 2] as const).map((axis) => index(solid.min, axis));
+    const to = ([0, 1, 2] as const).map((axis) => index(solid.max, axis));
+    fill(from, to, n);
+  }
+
+  let volumeM3 = 0;
+  for (let i = 0, at = 0; i < counts[0]; i++)
+    for (let j = 0; j < counts[1]; j++) {
+      const area = span(planes[0], i) * span(planes[1], j);
+      for (let k = 0; k < counts[2]; k++, at++)
+        if (owner[at] === -1) volumeM3 += area * span(planes[2], k);
+    }
+  return { planes, counts, owner, volumeM3 };
+}
+
+const span = (planes: readonly number[], i: number): number =>
+  (planes[i + 1] ?? 0) - (planes[i] ?? 0);
+
+type Exposed = Map<string, { readonly finish: string; readonly rects: Rect[] }>;
+
+/** Every side of an air cell that is not air beyond, gathered by the face that it lies on. */
+function exposedRects({ planes, counts, owner }: Cells, room: Room): Exposed {
+  const exposed: Exposed = new Map();
+  const strides = [counts[1] * counts[2], counts[2], 1] as const;
+  const entry = (face: Face, hit: number): { readonly rects: Rect[] } => {
+    const { axis, side } = FACE_NORMALS[face];
+    const solid = room.solids[hit];
+    // Looking up, the eye meets a solid's underside: the opposite side of the one looked towards.
+    const name = solid ? `${solid.id}:${FACES_BY_AXIS[axis]?.[side === 1 ? 0 : 1] ?? face}` : face;
+    const known = exposed.get(name);
+    if (known) return known;
+    const made = { finish: solid?.finish ?? room.finishes[face], rects: [] };
+    exposed.set(name, made);
+    return made;
+  };
+  for (const face of FACES) {
+    const { axis, side } = FACE_NORMALS[face];
+    const [u, v] = faceAxes(face);
+    const [uPlanes, vPlanes] = [planes[u], planes[v]];
+    for (let n = 0; n < counts[axis]; n++) {
+      const atShell = side === 1 ? n === counts[axis] - 1 : n === 0;
+      for (let i = 0; i < counts[u]; i++)
+        for (let j = 0; j < counts[v]; j++) {
+          const at = n * strides[axis] + i * strides[u] + j * strides[v];
+          if (owner[at] !== -1) continue;
+          const hit = atShell ? -1 : (owner[at + side * strides[axis]] ?? -1);
+          if (!atShell && hit === -1) continue;
+          entry(face, hit).rects.push([
+            uPlanes[i] ?? 0,
+            vPlanes[j] ?? 0,
+            uPlanes[i + 1] ?? 0,
+            vPlanes[j + 1] ?? 0,
+          ]);
+        }
+    }
+  }
+  return exposed;
 }
 
 /** True where the point lies strictly within the box. */
@@ -129,48 +155,4 @@ export function isInTheOpen(at: Point, room: Room): boolean {
   const inShell =
     at[0] >= 0 && at[0] <= width && at[1] >= 0 && at[1] <= length && at[2] >= 0 && at[2] <= height;
   return inShell && !room.solids.some((solid) => isInside(at, solid.min, solid.max));
-}
-
-/** The last patch of the list that covers the place on the face: later ones lie on top. */
-function patchAt(
-  patches: readonly Patch[],
-  face: string,
-  [u, v]: readonly [number, number],
-): Patch | undefined {
-  return patches.findLast(
-    (patch) =>
-      patch.face === face &&
-      u > patch.rect[0] &&
-      u < patch.rect[2] &&
-      v > patch.rect[1] &&
-      v < patch.rect[3],
-  );
-}
-
-/** Sorted distinct planes within the shell, per axis. */
-function cutPlanes(room: Room, size: Point): readonly (readonly number[])[] {
-  const sets: [Set<number>, Set<number>, Set<number>] = [new Set(), new Set(), new Set()];
-  const add = (axis: 0 | 1 | 2, at: number): void => {
-    if (at > 0 && at < size[axis]) sets[axis].add(at);
-  };
-  for (const solid of room.solids) {
-    for (const axis of [0, 1, 2] as const) {
-      add(axis, solid.min[axis]);
-      add(axis, solid.max[axis]);
-    }
-  }
-  for (const patch of room.patches) {
-    const [u, v] = faceAxes(patchSide(patch.face));
-    add(u, patch.rect[0]);
-    add(u, patch.rect[2]);
-    add(v, patch.rect[1]);
-    add(v, patch.rect[3]);
-  }
-  return sets.map((set, axis) => [0, ...[...set].sort((a, b) => a - b), size[axis] ?? 0]);
-}
-
-/** The side that a patch's face name ends with. */
-export function patchSide(face: string): Face {
-  const side = face.slice(face.lastIndexOf(':') + 1);
-  return FACES.find((known) => known === side) ?? 'front';
 }

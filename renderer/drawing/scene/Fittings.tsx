@@ -3,7 +3,7 @@
 import { useMemo, type ReactElement } from 'react';
 import type { Point, Project, Solid } from '../../../core/room/project';
 import { screenRect } from '../../../core/room/screen';
-import { FACE_NORMALS, faceAxes, patchSide } from '../../../core/room/space';
+import { FACE_NORMALS, faceAxes, patchSide } from '../../../core/room/faces';
 import type { Palette } from '../palette';
 import { Box } from './Box';
 import { Strokes } from './Strokes';

@@ -4,7 +4,7 @@ import { useFrame } from '@react-three/fiber';
 import { useMemo, useRef, type ReactElement } from 'react';
 import { type Mesh, type MeshBasicMaterial, Vector3 } from 'three';
 import { FACES, type Face, type Point, type ShellSize } from '../../../core/room/project';
-import { FACE_NORMALS, faceAxes } from '../../../core/room/space';
+import { FACE_NORMALS, faceAxes } from '../../../core/room/faces';
 import { sceneVector, toScene } from '../axes';
 import type { Palette } from '../palette';
 import { boxEdges, Strokes } from './Strokes';

@@ -64,6 +64,7 @@ describe('reading a length in feet and inches', () => {
 
   it.each([
     ['13′ 2 ½″', 4.0259],
+    ['13 ft. 2 1⁄2 in.', 4.0259],
     ['13’ 2½”', 4.0259],
     ["13' 2½''", 4.0259],
     ['13′2⅝″', 4.029075],
@@ -95,6 +96,12 @@ describe('what is no length', () => {
       expect(parseLength(text, 'imperial').ok).toBe(false);
     },
   );
+
+  it('wants inches marked where metres are shown', () => {
+    expect(parseLength('1/2', 'metric').ok).toBe(false);
+    expect(parseLength('158 1/2', 'metric').ok).toBe(false);
+    expect(parseLength('158 1/2 in', 'metric').ok).toBe(true);
+  });
 
   it('shows only the beginning of a very long text', () => {
     const parsed = parseLength('x'.repeat(10_000), 'metric');

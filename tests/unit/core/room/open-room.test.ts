@@ -98,12 +98,7 @@ describe('a size that is no size', () => {
       undefined,
       'must be a length in metres from 1 to 12; the file says nothing.',
     ],
-    [
-      'a list',
-      'height',
-      [3],
-      'must be a length in metres from 1 to 12; the file says a list of 1.',
-    ],
+    ['a list', 'height', [3], 'must be a length in metres from 1 to 12; the file says [3].'],
   ])('(%s) is refused by its path', (_, side, value, sentence) => {
     expect(faultsOf(sized({ [side]: value }))).toEqual([{ path: `room.size.${side}`, sentence }]);
   });
@@ -548,3 +543,15 @@ const FULL: Fields = fileOf(
     target: { kind: 'custom', seconds: { '500': 0.3 } },
   },
 );
+
+describe('an octave band that does not exist', () => {
+  it('is named at its place in the file, with the bands that there are', () => {
+    const own = { id: 'own', name: 'Own', source: 'test', absorption: { '130': 0.2 } };
+    expect(faultsOf(fileOf({}, { finishesCustom: [own] }))).toEqual([
+      {
+        path: 'finishesCustom[0].absorption.130',
+        sentence: 'is not an octave band. The bands are 63, 125, 250, 500, 1000, 2000, 4000, 8000.',
+      },
+    ]);
+  });
+});

@@ -192,3 +192,21 @@ describe('a room that goes back to its old size', () => {
     expect(applyEdit(bigger, { kind: 'size', size: project.room.size })).toEqual(project);
   });
 });
+
+describe('a patch', () => {
+  const rectAfter = (to: Partial<ShellSize>, face: string, rect: readonly number[]) =>
+    resized(to, { patches: [{ id: 'p', face, rect, finish: 'door-solid' }] }, {}).room.patches[0]
+      ?.rect;
+
+  it('stretches with the wall that it covers from end to end', () => {
+    expect(rectAfter({ length: 6 }, 'left', [0, 0, 5, 1])).toEqual([0, 0, 6, 1]);
+  });
+
+  it('goes along with the corner that it stands in', () => {
+    expect(rectAfter({ length: 6 }, 'right', [4, 0, 5, 2])).toEqual([5, 0, 6, 2]);
+  });
+
+  it('stays in the middle of the screen wall', () => {
+    expect(rectAfter({ width: 5 }, 'front', [1, 1, 3, 2])).toEqual([1.5, 1, 3.5, 2]);
+  });
+});
