@@ -20,7 +20,10 @@ const floorZones = FLOORS.flatMap((folders, floor) =>
   folders.map((folder) => ({
     target: path.join(root, 'core', folder),
     from: path.join(root, 'core'),
-    except: [`./${folder}`, ...FLOORS.slice(0, floor).flatMap((below) => below.map((f) => `./${f}`))],
+    except: [
+      `./${folder}`,
+      ...FLOORS.slice(0, floor).flatMap((below) => below.map((f) => `./${f}`)),
+    ],
     message: `core/${folder} may import only the floors below it (see DEVELOPERS.md).`,
   })),
 );
@@ -28,7 +31,11 @@ const floorZones = FLOORS.flatMap((folders, floor) =>
 const wallZones = [
   { target: './core', from: './renderer', message: 'core imports neither renderer nor electron.' },
   { target: './core', from: './electron', message: 'core imports neither renderer nor electron.' },
-  { target: './renderer', from: './electron', message: 'renderer meets electron only at the host.' },
+  {
+    target: './renderer',
+    from: './electron',
+    message: 'renderer meets electron only at the host.',
+  },
   {
     target: './electron',
     from: './renderer',
