@@ -29,6 +29,7 @@ export default defineConfig({
       outDir: 'out/renderer',
       minify: true,
       assetsInlineLimit: 0,
+      chunkSizeWarningLimit: 2000,
       rollupOptions: { input: { index: 'renderer/index.html' } },
     },
   },

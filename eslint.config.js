@@ -10,7 +10,8 @@ const root = path.dirname(fileURLToPath(import.meta.url));
 const FLOORS = [
   ['quantity', 'air'],
   ['room'],
-  ['modes', 'decay', 'speakers'],
+  ['modes', 'decay', 'speakers', 'absorbers'],
+  ['proportions'],
   ['findings'],
   ['analysis'],
   ['report'],

@@ -34,12 +34,13 @@ export function bs1116NominalS(volumeM3: number): number {
  */
 export function targetBand(target: Target, bandHz: OctaveHz, volumeM3: number): TargetBand {
   if (target.kind === 'custom') {
+    const tolerance = (target.tolerancePercent ?? 100 * CUSTOM_TOLERANCE) / 100;
     const targetS = target.seconds[`${bandHz}`] ?? null;
     if (targetS === null) return { targetS: null, lowS: null, highS: null };
     return {
       targetS,
-      lowS: targetS * (1 - CUSTOM_TOLERANCE),
-      highS: targetS * (1 + CUSTOM_TOLERANCE),
+      lowS: targetS * (1 - tolerance),
+      highS: targetS * (1 + tolerance),
     };
   }
   const targetS = bs1116NominalS(volumeM3);

@@ -4,7 +4,19 @@
  */
 
 import type { Air } from '../air/medium';
-import type { Face, PlacedSpeaker, Project, Row, Screen, ShellSize, Target } from './project';
+import type {
+  Bay,
+  CustomFinish,
+  Face,
+  Patch,
+  PlacedSpeaker,
+  Project,
+  RoomObject,
+  Row,
+  Screen,
+  ShellSize,
+  Target,
+} from './project';
 import { resizeShell } from './resize';
 import { isSame } from './same';
 
@@ -22,6 +34,14 @@ export type Edit =
   | { readonly kind: 'screen'; readonly change: Partial<Screen> }
   | { readonly kind: 'air'; readonly change: Partial<Air> }
   | { readonly kind: 'target'; readonly target: Target }
+  | { readonly kind: 'bay'; readonly bay: Bay }
+  /** The whole list of patches; `what` names the step. */
+  | { readonly kind: 'patches'; readonly patches: readonly Patch[]; readonly what: string }
+  /** Add an own finish, or replace the one of its id. */
+  | { readonly kind: 'own-finish'; readonly finish: CustomFinish }
+  /** Only what nothing uses any more can go; else nothing changes. */
+  | { readonly kind: 'drop-finish'; readonly id: string }
+  | { readonly kind: 'objects'; readonly objects: readonly RoomObject[] }
   | { readonly kind: 'name'; readonly name: string };
 
 /** `project` after `edit`; the same object where nothing changes. Never changes its input. */
@@ -72,6 +92,21 @@ function edited(project: Project, edit: Edit): Project {
       return { ...project, air: { ...project.air, ...edit.change } };
     case 'target':
       return { ...project, target: edit.target };
+    case 'bay':
+      return { ...project, room: { ...project.room, bay: edit.bay } };
+    case 'patches':
+      return { ...project, room: { ...project.room, patches: edit.patches } };
+    case 'own-finish':
+      return { ...project, finishesCustom: withFinish(project.finishesCustom, edit.finish) };
+    case 'drop-finish':
+      return usesFinish(project, edit.id)
+        ? project
+        : {
+            ...project,
+            finishesCustom: project.finishesCustom.filter((finish) => finish.id !== edit.id),
+          };
+    case 'objects':
+      return { ...project, objects: edit.objects };
     case 'name':
       return { ...project, name: edit.name };
   }
@@ -82,6 +117,25 @@ function keptReference(project: Project, rows: readonly Row[]): Project['seating
   const { reference } = project.seating;
   const seats = rows.find((row) => row.id === reference.row)?.seats ?? reference.seat;
   return reference.seat > seats ? { ...reference, seat: seats } : reference;
+}
+
+function withFinish(
+  finishes: readonly CustomFinish[],
+  finish: CustomFinish,
+): readonly CustomFinish[] {
+  return finishes.some((known) => known.id === finish.id)
+    ? finishes.map((known) => (known.id === finish.id ? finish : known))
+    : [...finishes, finish];
+}
+
+/** True where a face, a solid or a patch has this finish. */
+export function usesFinish(project: Project, id: string): boolean {
+  const { finishes, solids, patches } = project.room;
+  return (
+    Object.values(finishes).includes(id) ||
+    solids.some((solid) => solid.finish === id) ||
+    patches.some((patch) => patch.finish === id)
+  );
 }
 
 /** The list with the channel moved, or added at its end where it was missing. */
@@ -123,6 +177,16 @@ export function editName(edit: Edit, project: Project): string {
       return 'air';
     case 'target':
       return 'decay target';
+    case 'bay':
+      return 'bay';
+    case 'patches':
+      return edit.what;
+    case 'own-finish':
+      return `finish ${edit.finish.name}`;
+    case 'drop-finish':
+      return 'own finish';
+    case 'objects':
+      return 'people and seats';
     case 'name':
       return 'room name';
   }

@@ -63,6 +63,8 @@ export interface CustomFinish {
   readonly name: string;
   readonly absorption: AbsorptionByBand;
   readonly source: string;
+  /** The absorber it was computed from, where it was designed here; the program's own record. */
+  readonly design?: unknown;
 }
 
 /** A row of seats; heights in metres above the row's own floor, `y` where the ears are. */
@@ -122,16 +124,42 @@ export interface Speakers {
 
 export type Target =
   | { readonly kind: 'bs1116' }
+  /** A home-cinema corridor: see core/decay/target.ts. */
+  | { readonly kind: 'home-cinema' }
   | {
       readonly kind: 'custom';
       readonly seconds: Partial<Readonly<Record<`${OctaveHz}`, number>>>;
+      /** How far a decay may leave the target, percent; 25 where it is not given. */
+      readonly tolerancePercent?: number;
     };
+
+/** What is in the room a number of times and absorbs by the piece: people, chairs. */
+export interface RoomObject {
+  readonly id: string;
+  /** Id of a row in resources/items. */
+  readonly item: string;
+  readonly count: number;
+}
+
+/** What can be built: the limits of the bay that the finished room has to stay within, m. */
+export interface Bay {
+  readonly largest: ShellSize;
+  readonly least: ShellSize;
+  /** Step in which the carpenter can set a lining, m. */
+  readonly stepM: number;
+  /** Sides that stay as they are. */
+  readonly fixed: readonly (keyof ShellSize)[];
+  /** Least floor area, m2. */
+  readonly leastFloorM2: number;
+}
 
 export interface Room {
   readonly size: ShellSize;
   readonly solids: readonly Solid[];
   readonly finishes: Readonly<Record<Face, string>>;
   readonly patches: readonly Patch[];
+  /** Absent until the person has said what the bay allows. */
+  readonly bay?: Bay;
 }
 
 export interface Project {
@@ -147,6 +175,7 @@ export interface Project {
   readonly projector?: Projector;
   readonly speakers: Speakers;
   readonly target: Target;
+  readonly objects: readonly RoomObject[];
 }
 
 /** Smallest and largest shell that the program takes, m. */

@@ -13,6 +13,7 @@ function duplicates(project: Project): readonly Fault[] {
   const lists: readonly (readonly [string, readonly string[], string])[] = [
     ['room.solids', project.room.solids.map((solid) => solid.id), 'id'],
     ['room.patches', project.room.patches.map((patch) => patch.id), 'id'],
+    ['objects', project.objects.map((object) => object.id), 'id'],
     ['finishesCustom', project.finishesCustom.map((finish) => finish.id), 'id'],
     ['seating.rows', project.seating.rows.map((row) => row.id), 'id'],
     ['speakers.placed', project.speakers.placed.map((speaker) => speaker.channel), 'channel'],

@@ -73,6 +73,20 @@ const size = group({
   height: metres(...SIZE_LIMITS_M.height),
 });
 
+const bay = group({
+  largest: size,
+  least: size,
+  stepM: metres(0.001, 0.5),
+  fixed: list(choice(['width', 'length', 'height']), 3).default([]),
+  leastFloorM2: number('an area in square metres', 0, 900).default(0),
+}).refine(
+  ({ largest, least }) =>
+    least.width <= largest.width &&
+    least.length <= largest.length &&
+    least.height <= largest.height,
+  { error: 'must have no side of least above the same side of largest.' },
+);
+
 const solid = group({
   id: id(),
   kind: choice(SOLID_KINDS),
@@ -125,6 +139,7 @@ export const projectSchema = group({
     solids: list(solid, 60).default([]),
     finishes: faceFinishes.prefault({}),
     patches: list(patch, 60).default([]),
+    bay: bay.optional(),
   }),
   air: group({
     temperatureC: number('degrees Celsius', -20, 50).default(DEFAULT_AIR.temperatureC),
@@ -170,12 +185,17 @@ export const projectSchema = group({
       'kind',
       [
         group({ kind: z.literal('bs1116') }),
+        group({ kind: z.literal('home-cinema') }),
         group({
           kind: z.literal('custom'),
           seconds: bandGroup(number('a time in seconds', 0.05, 10)),
+          tolerancePercent: number('percent', 1, 100).optional(),
         }),
       ],
-      says('{ "kind": "bs1116" } or { "kind": "custom", "seconds": { ... } }'),
+      says(
+        '{ "kind": "bs1116" }, { "kind": "home-cinema" } or { "kind": "custom", "seconds": { ... } }',
+      ),
     )
     .default({ kind: 'bs1116' }),
+  objects: list(group({ id: id(), item: id(), count: whole('pieces', 0, 100) }), 20).default([]),
 });

@@ -6,10 +6,12 @@ import { FINISHES } from '../../../core/room/finishes';
 import {
   FACES,
   SOLID_KINDS,
+  type Bay,
   type CustomFinish,
   type Patch,
   type Point,
   type Project,
+  type RoomObject,
   type Row,
   type Solid,
 } from '../../../core/room/project';
@@ -141,6 +143,20 @@ interface Names {
   readonly rows: readonly Row[];
 }
 
+const bay: fc.Arbitrary<Bay> = open(
+  fc.record({
+    largest: open(fc.record({ width: cm(400, 900), length: cm(500, 1200), height: cm(220, 400) })),
+    least: open(fc.record({ width: cm(100, 400), length: cm(100, 500), height: cm(100, 220) })),
+    stepM: fc.constantFrom(0.01, 0.0254, 0.05),
+    fixed: fc.subarray(['width', 'length', 'height'] as const),
+    leastFloorM2: cm(0, 3000),
+  }),
+);
+
+const roomObject: fc.Arbitrary<RoomObject> = open(
+  fc.record({ id, item: id, count: fc.integer({ min: 0, max: 12 }) }),
+);
+
 function projectWith({ solids, finishesCustom, rows }: Names): fc.Arbitrary<Project> {
   const finish = fc.constantFrom(
     ...FINISHES.slice(0, 20).map((f) => f.id),
@@ -177,23 +193,27 @@ function projectWith({ solids, finishesCustom, rows }: Names): fc.Arbitrary<Proj
         version: fc.constant(1 as const),
         name: words,
         room: open(
-          fc.record({
-            size: open(
-              fc.record({ width: cm(100, 900), length: cm(100, 1200), height: cm(100, 400) }),
-            ),
-            solids: fc.constant(solids),
-            finishes: open(
-              fc.record({
-                front: finish,
-                back: finish,
-                left: finish,
-                right: finish,
-                floor: finish,
-                ceiling: finish,
-              }),
-            ),
-            patches: unique(patch, (p) => p.id, 3),
-          }),
+          fc.record(
+            {
+              size: open(
+                fc.record({ width: cm(100, 900), length: cm(100, 1200), height: cm(100, 400) }),
+              ),
+              solids: fc.constant(solids),
+              finishes: open(
+                fc.record({
+                  front: finish,
+                  back: finish,
+                  left: finish,
+                  right: finish,
+                  floor: finish,
+                  ceiling: finish,
+                }),
+              ),
+              patches: unique(patch, (p) => p.id, 3),
+              bay,
+            },
+            { requiredKeys: ['size', 'solids', 'finishes', 'patches'] },
+          ),
         ),
         air: open(
           fc.record({
@@ -229,14 +249,19 @@ function projectWith({ solids, finishesCustom, rows }: Names): fc.Arbitrary<Proj
           }),
         ),
         target: fc.oneof(
-          open(fc.record({ kind: fc.constant('bs1116' as const) })),
+          open(fc.record({ kind: fc.constantFrom('bs1116' as const, 'home-cinema' as const) })),
           open(
-            fc.record({
-              kind: fc.constant('custom' as const),
-              seconds: byBand(cm(5, 200)),
-            }),
+            fc.record(
+              {
+                kind: fc.constant('custom' as const),
+                seconds: byBand(cm(5, 200)),
+                tolerancePercent: fc.integer({ min: 1, max: 100 }),
+              },
+              { requiredKeys: ['kind', 'seconds'] },
+            ),
           ),
         ),
+        objects: unique(roomObject, (object) => object.id, 3),
       },
       {
         requiredKeys: [
@@ -250,6 +275,7 @@ function projectWith({ solids, finishesCustom, rows }: Names): fc.Arbitrary<Proj
           'screen',
           'speakers',
           'target',
+          'objects',
         ],
       },
     ),

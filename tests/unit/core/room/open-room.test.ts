@@ -54,6 +54,7 @@ describe('a minimal file', () => {
       screen: { widthM: 2.4, aspect: [16, 9], bottomM: 0.7, gain: 1 },
       speakers: { layout: '0+5+0', placed: [], subwoofers: [] },
       target: { kind: 'bs1116' },
+      objects: [],
     });
   });
 
