@@ -10,6 +10,8 @@ import './style/controls.css';
 import './style/drawing.css';
 import './style/charts.css';
 import './style/panels.css';
+import './style/decay.css';
+import './style/proportions.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/App';

@@ -5,12 +5,9 @@ import { decayOf, type Decay } from '../decay/decay';
 import type { Finding } from '../findings/finding';
 import { findingsOf } from '../findings/findings';
 import {
-  AXIAL_RULE_SOURCE,
   axialModes,
   axialSpacing,
-  CLOSEST_AXIAL_HZ,
   LISTED_TO_HZ,
-  WIDEST_AXIAL_GAP_HZ,
   type AxialGap,
   type PileUp,
 } from '../modes/axial-spacing';
@@ -20,28 +17,23 @@ import {
   THIRD_OCTAVE_REACH_HZ,
   type BandCount,
 } from '../modes/mode-count';
+import type { ModalDecay } from '../modes/modal-decay';
 import { schroederHz } from '../modes/schroeder';
 import { shellModes, type ShellMode } from '../modes/shell-modes';
 import { carpenterStepM, formatLength, type LengthUnits } from '../quantity/length';
 import type { Project } from '../room/project';
+import { criteriaOf, type Criteria } from '../proportions/criteria';
 import { seatsOf, type Seat } from '../room/seats';
 import { freeSpace, type Surface } from '../room/space';
 import { judgeSpeakers, type SpeakersResult, type SpeakerResult } from '../speakers/judge';
-
-/** One criterion with its verdict; value null where the room gives none. */
-export interface Criterion {
-  readonly value: number | null;
-  readonly limit: number;
-  readonly pass: boolean;
-  readonly unit: string;
-  readonly source: string;
-}
+import { modalDecayOf } from './modal';
 
 export interface ModesResult {
   /** Modes of the plain shell, rising, to 200 Hz. */
   readonly shell: readonly ShellMode[];
   readonly schroederHz: number | null;
-  readonly spacing: Readonly<Record<'axialClosest' | 'axialWidestGap', Criterion>>;
+  /** Criteria on size and proportions, by name. */
+  readonly spacing: Criteria;
   readonly gaps: readonly AxialGap[];
   readonly pileUps: readonly PileUp[];
   readonly thirdOctaves: readonly BandCount[];
@@ -59,7 +51,8 @@ export interface Analysis {
     readonly surfaces: readonly Surface[];
   };
   readonly modes: ModesResult;
-  readonly decay: Decay;
+  /** With the decay of each mode of the shell below the Schroeder frequency. */
+  readonly decay: Decay & { readonly modal: readonly ModalDecay[] };
   readonly layout: SpeakersResult['layout'];
   readonly listening: SpeakersResult['listening'];
   readonly speakers: readonly SpeakerResult[];
@@ -83,29 +76,14 @@ export function analyze(project: Project, units: LengthUnits = 'metric'): Analys
     modes: {
       shell: modes.filter((mode) => mode.frequencyHz <= LISTED_TO_HZ),
       schroederHz: schroeder,
-      spacing: {
-        axialClosest: {
-          value: spacing.closestHz,
-          limit: CLOSEST_AXIAL_HZ,
-          pass: spacing.closestHz === null || spacing.closestHz >= CLOSEST_AXIAL_HZ,
-          unit: 'Hz',
-          source: AXIAL_RULE_SOURCE,
-        },
-        axialWidestGap: {
-          value: spacing.widestHz,
-          limit: WIDEST_AXIAL_GAP_HZ,
-          pass: spacing.widestHz === null || spacing.widestHz <= WIDEST_AXIAL_GAP_HZ,
-          unit: 'Hz',
-          source: AXIAL_RULE_SOURCE,
-        },
-      },
+      spacing: criteriaOf({ size, speedMS, modes, spacing, midS: decay.midS }),
       gaps: spacing.gaps,
       pileUps: spacing.pileUps,
       thirdOctaves: modesPerThirdOctave(modes),
       expectedCount: expectedModeCount(size, LISTED_TO_HZ, speedMS),
       exactShape: solids.length === 0,
     },
-    decay,
+    decay: { ...decay, modal: modalDecayOf(project, space, modes, schroeder) },
     layout: speakers.layout,
     listening: speakers.listening,
     speakers: speakers.speakers,

@@ -8,6 +8,7 @@ import {
   type PileUp,
 } from '../modes/axial-spacing';
 import type { ShellMode } from '../modes/shell-modes';
+import { bayOf } from '../proportions/bay';
 import type { FindingContext } from './context';
 import { LOOK_INWARD_M, nearestEvenerSize } from './evener-size';
 import type { Finding, Remedy } from './finding';
@@ -26,7 +27,13 @@ export function axialFindings({
   const pileUps = spacing.pileUps.filter((pileUp) => pileUp.lowHz < belowHz);
   if (gaps.length === 0 && pileUps.length === 0) return [];
 
-  const evener = nearestEvenerSize(project.room.size, speedMS, belowHz, remedyStepM);
+  const evener = nearestEvenerSize(
+    project.room.size,
+    speedMS,
+    belowHz,
+    remedyStepM,
+    bayOf(project),
+  );
   const remedies: Remedy[] = evener
     ? [
         {

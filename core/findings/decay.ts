@@ -2,8 +2,10 @@
 
 import { speedOfSoundMS } from '../air/medium';
 import type { DecayBand } from '../decay/decay';
-import { eyringS } from '../decay/reverberation';
+import type { FacesInput } from '../decay/face-absorption';
+import { METHODS } from '../decay/methods';
 import { targetSource } from '../decay/target';
+import { JUDGED_BY, verdictOf, type Verdict } from '../decay/verdict';
 import { absorptionAt, finishLookup, type Finish } from '../room/finishes';
 import { FACES, type Face } from '../room/project';
 import type { FindingContext } from './context';
@@ -28,111 +30,137 @@ const JUDGED_HZ: readonly number[] = [250, 500, 1000, 2000, 4000];
 
 export function decayFindings(context: FindingContext): readonly Finding[] {
   const { project, decay } = context;
-  const off = decay.bands.filter((band) => distanceS(band, band.eyringS) !== 0);
   // Below the Schroeder frequency the statistics mean little: those bands are shown, not judged.
-  const judged = off.filter((band) => JUDGED_HZ.includes(band.hz));
-  if (judged.length === 0) return [];
-  const worst = judged.reduce((a, b) =>
-    Math.abs(distanceS(b, b.eyringS)) > Math.abs(distanceS(a, a.eyringS)) ? b : a,
+  const judged = decay.bands
+    .filter((band) => JUDGED_HZ.includes(band.hz))
+    .map((band) => ({ band, verdict: bandVerdict(band) }))
+    .filter(({ verdict }) => verdict.outsideS !== 0);
+  const [first, ...others] = judged;
+  if (!first) return [];
+  const { band, verdict } = others.reduce(
+    (a, b) => (Math.abs(b.verdict.outsideS) > Math.abs(a.verdict.outsideS) ? b : a),
+    first,
   );
-  const over = distanceS(worst, worst.eyringS);
-  const long = over > 0;
+  const long = verdict.outsideS > 0;
   return [
     {
       id: long ? 'decay-long' : 'decay-short',
-      severity: Math.abs(over) > (worst.targetS ?? 1) * 0.5 ? 'warning' : 'note',
+      severity: Math.abs(verdict.outsideS) > (band.targetS ?? 1) * 0.5 ? 'warning' : 'note',
       subject: 'decay',
-      where: judged.map((band) => bandName(band.hz)).join(', '),
-      message: `${bandName(worst.hz)} decays in ${(worst.eyringS ?? 0).toFixed(2)} s; the target corridor is ${(worst.lowS ?? 0).toFixed(2)} to ${(worst.highS ?? 0).toFixed(2)} s. ${long ? 'Speech blurs and effects smear.' : 'The room sounds dead.'}`,
-      value: worst.eyringS,
-      limit: long ? worst.highS : worst.lowS,
+      where: judged.map((one) => bandName(one.band.hz)).join(', '),
+      message: `${bandName(band.hz)} decays in ${timesText(band)}; the target corridor is ${(band.lowS ?? 0).toFixed(2)} to ${(band.highS ?? 0).toFixed(2)} s. ${long ? 'Speech blurs and effects smear.' : 'The room sounds dead.'}`,
+      value: verdict.nearestS,
+      limit: long ? band.highS : band.lowS,
       unit: 's',
       source: targetSource(project.target),
       remedies: finishRemedies(context),
-      place: { kind: 'band', hz: worst.hz },
+      place: { kind: 'band', hz: band.hz },
     },
   ];
 }
 
-/** Seconds outside the corridor: positive too long, negative too short, 0 within or unknown. */
-function distanceS(band: DecayBand, seconds: number | null): number {
-  if (seconds === null || band.lowS === null || band.highS === null) return 0;
-  if (seconds > band.highS) return seconds - band.highS;
-  if (seconds < band.lowS) return seconds - band.lowS;
-  return 0;
+const bandVerdict = (band: DecayBand): Verdict =>
+  verdictOf(
+    band,
+    JUDGED_BY.map((id) => band.methods[id]),
+  );
+
+/** `0.67 s`, or both times where the methods part by 0.01 s or more. */
+function timesText({ methods }: DecayBand): string {
+  const [one, other] = [methods.eyring ?? 0, methods.arauPuchades ?? 0];
+  const text = `${one.toFixed(2)} s`;
+  return one.toFixed(2) === other.toFixed(2)
+    ? text
+    : `${text} (Eyring; ${other.toFixed(2)} s by Arau-Puchades)`;
 }
 
 export function bandName(hz: number): string {
   return hz >= 1000 ? `${hz / 1000} kHz` : `${hz} Hz`;
 }
 
-interface Trial {
+interface Change {
   readonly face: Face;
   readonly finish: Finish;
+}
+
+interface Trial extends Change {
   readonly outsideS: number;
-  readonly midS: number;
 }
 
 /** The single change of a face's finish that brings the judged bands nearest to the corridor. */
 function finishRemedies(context: FindingContext): readonly Remedy[] {
   const { project, decay } = context;
   const lookup = finishLookup(project);
-  const now = outsideSum(context, null);
+  const bands = decay.bands.filter((band) => JUDGED_HZ.includes(band.hz));
+  const now = bands.reduce((sum, band) => sum + Math.abs(bandVerdict(band).outsideS), 0);
   let best: Trial | null = null;
   for (const face of FACES) {
     const kind = face === 'floor' || face === 'ceiling' ? face : 'wall';
     for (const id of REMEDY_FINISHES[kind]) {
       const finish = lookup(id);
       if (!finish || id === project.room.finishes[face]) continue;
-      const outsideS = outsideSum(context, { face, finish });
-      if (outsideS < (best?.outsideS ?? now - 0.02)) {
-        const mid = [500, 1000].map(
-          (hz) => trialS(context, bandAt(decay.bands, hz), { face, finish }) ?? 0,
-        );
-        best = { face, finish, outsideS, midS: ((mid[0] ?? 0) + (mid[1] ?? 0)) / 2 };
-      }
+      const outsideS = outsideAfter(context, bands, { face, finish });
+      if (outsideS < (best?.outsideS ?? now - 0.02)) best = { face, finish, outsideS };
     }
   }
   if (!best) return [{ text: 'No single face mends it: change two finishes, or part of a wall.' }];
   return [
     {
-      text: `Finish the ${best.face} with "${best.finish.name}": ${best.midS.toFixed(2)} s in the middle bands.`,
+      text: `Finish the ${best.face} with "${best.finish.name}": ${midAfterS(context, best).toFixed(2)} s in the middle bands.`,
       edit: { kind: 'finish', face: best.face, finish: best.finish.id },
     },
   ];
 }
 
-const bandAt = (bands: readonly DecayBand[], hz: number): DecayBand | undefined =>
-  bands.find((band) => band.hz === hz);
-
-function outsideSum(
+function outsideAfter(
   context: FindingContext,
-  change: { readonly face: Face; readonly finish: Finish } | null,
+  bands: readonly DecayBand[],
+  change: Change,
 ): number {
-  return context.decay.bands
-    .filter((band) => JUDGED_HZ.includes(band.hz))
-    .reduce((sum, band) => {
-      const seconds = change ? trialS(context, band, change) : band.eyringS;
-      return seconds === null ? Infinity : sum + Math.abs(distanceS(band, seconds));
-    }, 0);
+  return bands.reduce((sum, band) => {
+    const input = refinished(context, band, change);
+    if (!input) return Infinity;
+    const times = JUDGED_BY.map((id) => METHODS[id].timeS(input));
+    return sum + Math.abs(verdictOf(band, times).outsideS);
+  }, 0);
 }
 
-/** Eyring time of a band with the bare part of one face refinished; null where a figure is missing. */
-function trialS(
+/** Mean of the Eyring times at 500 Hz and 1 kHz after the change, s. */
+function midAfterS(context: FindingContext, change: Change): number {
+  const times = context.decay.bands
+    .filter(({ hz }) => hz === 500 || hz === 1000)
+    .map((band) => {
+      const input = refinished(context, band, change);
+      return input ? METHODS.eyring.timeS(input) : 0;
+    });
+  return times.reduce((a, b) => a + b, 0) / times.length;
+}
+
+/** A band with the bare part of one face refinished; null where a figure is missing. */
+function refinished(
   { project, space }: FindingContext,
-  band: DecayBand | undefined,
-  { face, finish }: { readonly face: Face; readonly finish: Finish },
-): number | null {
-  const coefficient = band ? absorptionAt(finish, band.hz) : null;
-  if (!band || coefficient === null || band.absorptionM2 === null) return null;
-  const changed = band.surfaces
-    .filter((surface) => surface.face === face && surface.patch === null)
-    .reduce((sum, surface) => sum + surface.areaM2 * (coefficient - (surface.coefficient ?? 0)), 0);
-  return eyringS({
+  band: DecayBand,
+  { face, finish }: Change,
+): FacesInput | null {
+  const coefficient = absorptionAt(finish, band.hz);
+  if (coefficient === null || band.objectsM2 === null) return null;
+  const faces = band.surfaces.map((surface) => ({
+    face: surface.face,
+    areaM2: surface.areaM2,
+    coefficient:
+      surface.face === face && surface.patch === null ? coefficient : surface.coefficient,
+  }));
+  const known = faces.flatMap((one) =>
+    one.coefficient === null ? [] : [{ ...one, coefficient: one.coefficient }],
+  );
+  if (known.length < faces.length) return null;
+  return {
     volumeM3: space.volumeM3,
     surfaceM2: space.surfaceM2,
-    absorptionM2: band.absorptionM2 + changed,
+    absorptionM2: known.reduce((sum, one) => sum + one.areaM2 * one.coefficient, 0),
+    objectsM2: band.objectsM2,
     airPerM: band.airAbsorptionM2 / (4 * space.volumeM3),
     speedMS: speedOfSoundMS(project.air.temperatureC),
-  });
+    faces: known,
+  };
 }

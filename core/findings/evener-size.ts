@@ -9,7 +9,7 @@ import {
   type AxialSpacing,
 } from '../modes/axial-spacing';
 import { roundLength } from '../quantity/length';
-import { SIZE_LIMITS_M, type ShellSize } from '../room/project';
+import type { Bay, ShellSize } from '../room/project';
 import { LEAST_CEILING_M } from './shell';
 
 /** How far inward a remedy looks, m: what is bought with lining, not digging. */
@@ -45,12 +45,14 @@ export function nearestEvenerSize(
   speedMS: number,
   belowHz: number,
   stepM: number,
+  bay: Bay,
 ): { readonly side: keyof ShellSize; readonly size: ShellSize } | null {
   const score = (candidate: ShellSize): number =>
     unevennessHz(axialSpacing(axialModes(candidate, speedMS), LISTED_TO_HZ), belowHz);
   let best = { score: score(size) * (1 - WORTHWHILE), side: null as keyof ShellSize | null, size };
   for (const side of ['length', 'width', 'height'] as const) {
-    const least = side === 'height' ? LEAST_CEILING_M : SIZE_LIMITS_M[side][0];
+    if (bay.fixed.includes(side)) continue;
+    const least = Math.max(bay.least[side], side === 'height' ? LEAST_CEILING_M : 0);
     for (let n = Math.ceil(size[side] / stepM - 1e-6) - 1; ; n--) {
       const value = roundLength(n * stepM);
       if (value < Math.max(least, size[side] - LOOK_INWARD_M)) break;

@@ -4,6 +4,8 @@ import { axialFindings } from './axial-modes';
 import type { FindingContext } from './context';
 import { decayFindings } from './decay';
 import { sortFindings, type Finding } from './finding';
+import { objectFindings } from './objects';
+import { patchFindings } from './patches';
 import { screenFindings, seatFindings } from './seats-and-screen';
 import { shellFindings } from './shell';
 import { speakerFindings } from './speakers';
@@ -15,6 +17,8 @@ const WATCHES: readonly ((context: FindingContext) => readonly Finding[])[] = [
   screenFindings,
   speakerFindings,
   decayFindings,
+  patchFindings,
+  objectFindings,
 ];
 
 export function findingsOf(context: FindingContext): readonly Finding[] {

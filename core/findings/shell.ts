@@ -1,5 +1,7 @@
 /** What the finished size itself brings: head room and what is not in the modes yet. */
 
+import { withinBay } from '../proportions/bay';
+import type { ShellSize } from '../room/project';
 import type { FindingContext } from './context';
 import type { Finding } from './finding';
 
@@ -45,6 +47,7 @@ export function shellFindings({ project, space, lengthText }: FindingContext): r
       place: { kind: 'side', side: 'height' },
     });
   }
+  findings.push(...bayFindings(project, lengthText));
   if (solids.length > 0) {
     findings.push({
       id: 'solids-not-in-modes',
@@ -86,4 +89,45 @@ export function shellFindings({ project, space, lengthText }: FindingContext): r
     });
   }
   return findings;
+}
+
+const SIDES: readonly (keyof ShellSize)[] = ['width', 'length', 'height'];
+
+/** A room that the bay does not allow: by the side that is furthest out. */
+function bayFindings(
+  project: FindingContext['project'],
+  lengthText: FindingContext['lengthText'],
+): readonly Finding[] {
+  const { size, bay } = project.room;
+  if (!bay) return [];
+  const sides = SIDES.filter((side) => !bay.fixed.includes(side)).map((side) => {
+    const limit = size[side] > bay.largest[side] ? bay.largest[side] : bay.least[side];
+    const out = Math.max(size[side] - bay.largest[side], bay.least[side] - size[side]);
+    return { side, limit, out };
+  });
+  const none = { side: 'width' as keyof ShellSize, limit: 0, out: 0 };
+  const worst = sides.reduce((a, b) => (b.out > a.out ? b : a), none);
+  if (worst.out < 0.0005) return [];
+  const { side, limit, out } = worst;
+  const fitted = withinBay(size, bay);
+  return [
+    {
+      id: 'outside-bay',
+      severity: 'fault',
+      subject: 'shell',
+      where: side,
+      message: `The ${side} is ${lengthText(out)} ${size[side] > limit ? 'more than the bay has' : 'less than the bay is to be finished at'}.`,
+      value: size[side],
+      limit,
+      unit: 'm',
+      source: 'the bay, as entered',
+      remedies: [
+        {
+          text: `Bring the room within the bay: ${[fitted.width, fitted.length, fitted.height].map(lengthText).join(' by ')}.`,
+          edit: { kind: 'size', size: fitted },
+        },
+      ],
+      place: { kind: 'side', side },
+    },
+  ];
 }

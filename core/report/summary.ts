@@ -1,6 +1,7 @@
 /** The analysis in words, for a terminal. */
 
 import type { Analysis } from '../analysis/analyze';
+import { METHODS } from '../decay/methods';
 import { formatLength } from '../quantity/length';
 import { onOneLine } from '../room/fault';
 import type { Project } from '../room/project';
@@ -25,6 +26,7 @@ export function summary(project: Project, analysis: Analysis): string {
       (band) =>
         `  ${`${band.hz} Hz`.padEnd(12)}${seconds(band.sabineS)}  ${seconds(band.eyringS)}  ${band.lowS === null || band.highS === null ? 'none' : `${band.lowS.toFixed(2)} to ${band.highS.toFixed(2)}`}`,
     ),
+    adviceLine(decay.advice),
     '',
     '  Loudspeaker  azimuth  elevation  distance  delay     level     in range',
     ...analysis.speakers.map(
@@ -42,6 +44,14 @@ export function summary(project: Project, analysis: Analysis): string {
     '',
   ];
   return lines.join('\n');
+}
+
+function adviceLine({ method, ratio, limit, hz }: Analysis['decay']['advice']): string {
+  const pairs =
+    ratio === null || hz === null
+      ? 'no figures'
+      : `pairs of faces absorb up to ${ratio.toFixed(1)} to 1 at ${hz} Hz, even is ${limit} to 1`;
+  return `  Read        ${METHODS[method].name} (${pairs})`;
 }
 
 const seconds = (value: number | null): string =>

@@ -1,7 +1,9 @@
-/** Which surface takes how much of the sound in the chosen octave. */
+/** Which surface, person or part of the air takes how much of the sound in the chosen octave. */
 
 import type { ReactElement } from 'react';
 import type { DecayBand } from '../../core/decay/decay';
+import { itemOf } from '../../core/decay/objects';
+import { OCTAVES_HZ } from '../../core/quantity/bands';
 import { finishLookup } from '../../core/room/finishes';
 import type { Project } from '../../core/room/project';
 
@@ -13,34 +15,41 @@ function faceName(face: string): string {
   return `${solid ?? ''}, ${names[side] ?? side}`;
 }
 
-export function AbsorptionShares({
-  band,
-  project,
-}: {
+export interface AbsorptionSharesProps {
   readonly band: DecayBand;
   readonly project: Project;
-}): ReactElement {
-  const lookup = finishLookup(project);
-  const rows = [
-    ...band.surfaces.map((surface) => ({
-      key: `${surface.face}|${surface.patch ?? ''}`,
-      what: surface.patch ? `${faceName(surface.face)}, ${surface.patch}` : faceName(surface.face),
-      detail: lookup(surface.finish)?.name ?? surface.finish,
-      areaM2: surface.coefficient === null ? null : surface.areaM2 * surface.coefficient,
-    })),
-    { key: 'air', what: 'air', detail: 'ISO 9613-1', areaM2: band.airAbsorptionM2 },
-  ].sort((a, b) => (b.areaM2 ?? -1) - (a.areaM2 ?? -1));
+  readonly onChoose: (hz: DecayBand['hz']) => void;
+}
+
+export function AbsorptionShares({ band, project, onChoose }: AbsorptionSharesProps): ReactElement {
+  const rows = shares(band, project);
   const total = rows.reduce((sum, row) => sum + (row.areaM2 ?? 0), 0);
   const most = Math.max(0.001, ...rows.map((row) => row.areaM2 ?? 0));
   return (
     <figure className="chart" aria-label={`Absorption at ${band.hz} Hz`}>
       <figcaption>
-        What absorbs at {band.hz >= 1000 ? `${band.hz / 1000} kHz` : `${band.hz} Hz`}
-        <span className="readout">{total.toFixed(1)} m² in all</span>
+        <label>
+          <span>What absorbs at </span>
+          <select
+            className="in-caption"
+            value={band.hz}
+            onChange={(event) => {
+              const hz = OCTAVES_HZ.find((known) => String(known) === event.currentTarget.value);
+              if (hz !== undefined) onChoose(hz);
+            }}
+          >
+            {OCTAVES_HZ.map((hz) => (
+              <option key={hz} value={hz}>
+                {hz >= 1000 ? `${hz / 1000} kHz` : `${hz} Hz`}
+              </option>
+            ))}
+          </select>
+        </label>
+        <span className="readout">{total.toFixed(1)} m²</span>
       </figcaption>
       <ol className="shares">
         {rows.map((row) => (
-          <li key={row.key} title={row.detail}>
+          <li key={row.key} title={row.title}>
             <span className="share-what">
               {row.what}
               <small>{row.detail}</small>
@@ -56,4 +65,44 @@ export function AbsorptionShares({
       </ol>
     </figure>
   );
+}
+
+interface Share {
+  readonly key: string;
+  readonly what: string;
+  readonly detail: string;
+  readonly title: string;
+  readonly areaM2: number | null;
+}
+
+function shares(band: DecayBand, project: Project): readonly Share[] {
+  const lookup = finishLookup(project);
+  const surfaces = band.surfaces.map((surface): Share => {
+    const name = lookup(surface.finish)?.name ?? surface.finish;
+    return {
+      key: `${surface.face}|${surface.patch ?? ''}`,
+      what: surface.patch ? `${faceName(surface.face)}, ${surface.patch}` : faceName(surface.face),
+      detail: name,
+      title: `${name}: ${surface.areaM2.toFixed(2)} m² of ${surface.coefficient ?? 'no figure'}`,
+      areaM2: surface.coefficient === null ? null : surface.areaM2 * surface.coefficient,
+    };
+  });
+  const objects = band.objects.map((object): Share => {
+    const name = itemOf(object.item)?.name ?? object.item;
+    return {
+      key: `object|${object.id}`,
+      what: `${object.count} ×`,
+      detail: name,
+      title: `${name}: ${itemOf(object.item)?.source ?? ''}`,
+      areaM2: object.areaM2,
+    };
+  });
+  const air: Share = {
+    key: 'air',
+    what: 'air',
+    detail: 'ISO 9613-1',
+    title: '4mV, ISO 9613-1',
+    areaM2: band.airAbsorptionM2,
+  };
+  return [...surfaces, ...objects, air].sort((a, b) => (b.areaM2 ?? -1) - (a.areaM2 ?? -1));
 }

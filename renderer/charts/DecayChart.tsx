@@ -1,81 +1,84 @@
 /**
- * Reverberation time per octave against the target corridor. What lies under the Schroeder frequency
- * is shaded as outside the method; a band that a finish has no figure for says so.
+ * Reverberation time per octave against the target corridor: Eyring with the error of the coefficients
+ * and the spread of all methods, the method that is better here beside it, and below the Schroeder
+ * frequency, where the method ends, the decay of each mode of its own.
  */
 
 import { scaleLinear, scaleLog } from 'd3-scale';
 import type { ReactElement } from 'react';
-import type { Decay, DecayBand } from '../../core/decay/decay';
+import type { Analysis } from '../../core/analysis/analyze';
+import type { DecayBand } from '../../core/decay/decay';
+import { METHODS } from '../../core/decay/methods';
+import { DecayBandMark } from './DecayBandMark';
+import { ModalMarks } from './ModalMarks';
 import { useBoxSize } from './use-box-size';
 
-const LEFT = 44;
-const RIGHT = 14;
-const TOP = 22;
-const BOTTOM = 24;
+const LEFT = 34;
+const RIGHT = 10;
+const TOP = 20;
+const BOTTOM = 22;
+const LOW_HZ = 21;
+const HIGH_HZ = 11_400;
+/** The spread of the methods may run out of the picture beyond this many times all else. */
+const CLIP = 1.6;
 
 export interface DecayChartProps {
-  readonly decay: Decay;
+  readonly decay: Analysis['decay'];
   readonly schroederHz: number | null;
   readonly chosenHz: number;
   readonly onChoose: (hz: DecayBand['hz']) => void;
 }
 
-export function DecayChart({
-  decay,
-  schroederHz,
-  chosenHz,
-  onChoose,
-}: DecayChartProps): ReactElement {
+export function DecayChart(props: DecayChartProps): ReactElement {
+  const { decay, schroederHz, chosenHz, onChoose } = props;
   const [ref, { width, height }] = useBoxSize<HTMLDivElement>();
-  const { bands } = decay;
-  const x = scaleLog([44, 11_400], [LEFT, Math.max(LEFT + 10, width - RIGHT)]);
-  const highest = Math.max(
-    0.4,
-    ...bands.flatMap((band) => [band.sabineS ?? 0, band.eyringS ?? 0, band.highS ?? 0]),
-  );
-  const y = scaleLinear([0, highest * 1.12], [height - BOTTOM, TOP]);
-  const corridor = bands.filter((band) => band.lowS !== null && band.highS !== null);
-  const edge = (band: DecayBand, side: 'lowS' | 'highS'): string =>
-    `${x(band.hz)},${y(band[side] ?? 0)}`;
-  const line = (key: 'sabineS' | 'eyringS'): string =>
-    bands
-      .filter((band) => band[key] !== null)
-      .map((band, i) => `${i === 0 ? 'M' : 'L'}${x(band.hz)},${y(band[key] ?? 0)}`)
-      .join(' ');
+  const { bands, advice, modal } = decay;
+  const second = advice.method === 'arauPuchades' ? 'arauPuchades' : 'sabine';
+  const x = scaleLog([LOW_HZ, HIGH_HZ], [LEFT, Math.max(LEFT + 10, width - RIGHT)]);
+  const y = scaleLinear([0, topS(decay)], [Math.max(TOP, height - BOTTOM), TOP]);
   const shadedTo = schroederHz === null ? LEFT : Math.max(LEFT, x(schroederHz));
+  const line = (time: (band: DecayBand) => number | null): string =>
+    bands
+      .flatMap((band) => {
+        const seconds = time(band);
+        return seconds === null ? [] : [`${x(band.hz)},${y(seconds)}`];
+      })
+      .map((at, i) => `${i === 0 ? 'M' : 'L'}${at}`)
+      .join(' ');
   return (
-    <figure className="chart" aria-label="Reverberation time per octave">
+    <figure className="chart decay-chart" aria-label="Reverberation time per octave">
       <figcaption>
-        Reverberation time, s
+        <span>
+          <span className="wide-only">Reverberation time</span>
+          <span className="narrow-only">Decay</span>, s
+        </span>
         <span className="key">
-          <span>
-            <i className="swatch line-eyring" />
-            Eyring
-          </span>
-          <span>
-            <i className="swatch line-sabine" />
-            Sabine
-          </span>
-          <span>
-            <i className="swatch corridor" />
-            target
-          </span>
+          <Key mark="line-eyring" name="Eyring" />
+          <Key mark={`line-${second}`} name={METHODS[second].name.split('-')[0] ?? ''} />
+          <Key mark="whisker" name="methods" title="Shortest to longest of seven methods" />
+          <Key
+            mark="coefficients"
+            name="coefficients"
+            title="Eyring with the error of the coefficients, about 95 %"
+          />
+          <Key mark="corridor" name="target" />
         </span>
       </figcaption>
       <div ref={ref} className="chart-box">
         {width > 0 ? (
-          <svg
-            width={width}
-            height={height}
-            role="img"
-            aria-label={bands
-              .map((band) => `${band.hz} Hz: ${band.eyringS?.toFixed(2) ?? 'no figure'} s`)
-              .join(', ')}
-          >
+          <svg width={width} height={height} role="img" aria-label={spoken(decay)}>
             <defs>
               <pattern id="outside-method" width="6" height="6" patternUnits="userSpaceOnUse">
                 <path className="hatch-faint" d="M-1,7 L7,-1 M-1,1 L1,-1 M5,7 L7,5" />
               </pattern>
+              <clipPath id="decay-plot">
+                <rect
+                  x={LEFT}
+                  width={Math.max(0, width - RIGHT - LEFT)}
+                  y={TOP - 6}
+                  height={Math.max(0, height - TOP - BOTTOM + 6)}
+                />
+              </clipPath>
             </defs>
             <rect
               fill="url(#outside-method)"
@@ -93,32 +96,38 @@ export function DecayChart({
                   y1={y(seconds)}
                   y2={y(seconds)}
                 />
-                <text className="tick-label" x={LEFT - 6} y={y(seconds) + 4} textAnchor="end">
+                <text className="tick-label" x={LEFT - 5} y={y(seconds) + 4} textAnchor="end">
                   {seconds.toFixed(1)}
                 </text>
               </g>
             ))}
-            <polygon
-              className="corridor"
-              points={[
-                ...corridor.map((band) => edge(band, 'highS')),
-                ...[...corridor].reverse().map((band) => edge(band, 'lowS')),
-              ].join(' ')}
-            />
-            {schroederHz === null ? null : (
-              <text className="schroeder-label" x={LEFT + 4} y={13}>
-                under {schroederHz.toFixed(0)} Hz (Schroeder): a guide only
+            <polygon className="corridor" points={corridor(bands, x, y)} />
+            <text className="schroeder-label" x={LEFT + 2} y={11}>
+              {schroederHz === null
+                ? ''
+                : `under ${schroederHz.toFixed(0)} Hz (Schroeder): a guide only`}
+            </text>
+            {modal.length === 0 ? null : (
+              <text className="schroeder-label" x={width - RIGHT} y={11} textAnchor="end">
+                {width > 480 ? 'single modes ' : ''}■ axial ○ {width > 480 ? 'tangential' : 'tang.'}{' '}
+                × {width > 480 ? 'oblique' : 'obl.'}
               </text>
             )}
-            <path className="line-sabine" d={line('sabineS')} />
-            <path className="line-eyring" d={line('eyringS')} />
-            {bands.map((band) => (
-              <BandMark
+            <g clipPath="url(#decay-plot)">
+              <path className={`line-${second}`} d={line((band) => band.methods[second])} />
+              <path className="line-eyring" d={line((band) => band.eyringS)} />
+              <ModalMarks modal={modal} x={x} y={y} />
+            </g>
+            {bands.map((band, i) => (
+              <DecayBandMark
                 key={band.hz}
                 band={band}
+                second={second}
                 at={x(band.hz)}
                 y={y}
+                top={TOP}
                 bottom={height - BOTTOM}
+                neighbours={[bands[i - 1]?.eyringS ?? null, bands[i + 1]?.eyringS ?? null]}
                 chosen={band.hz === chosenHz}
                 onChoose={() => onChoose(band.hz)}
               />
@@ -131,44 +140,57 @@ export function DecayChart({
   );
 }
 
-interface BandMarkProps {
-  readonly band: DecayBand;
-  readonly at: number;
-  readonly y: (seconds: number) => number;
-  readonly bottom: number;
-  readonly chosen: boolean;
-  readonly onChoose: () => void;
+function Key(props: {
+  readonly mark: string;
+  readonly name: string;
+  readonly title?: string;
+}): ReactElement {
+  return (
+    <span title={props.title}>
+      <i className={`swatch ${props.mark}`} />
+      {props.name}
+    </span>
+  );
 }
 
-function BandMark({ band, at, y, bottom, chosen, onChoose }: BandMarkProps): ReactElement {
-  const outside =
-    band.eyringS !== null &&
-    band.lowS !== null &&
-    band.highS !== null &&
-    (band.eyringS > band.highS || band.eyringS < band.lowS);
-  return (
-    <g className="band-mark" onPointerDown={onChoose}>
-      <rect x={at - 22} y={TOP} width={44} height={Math.max(0, bottom - TOP)} fill="transparent" />
-      {chosen ? <line className="chosen-band" x1={at} x2={at} y1={TOP} y2={bottom} /> : null}
-      {band.eyringS === null ? (
-        <text className="no-figure" x={at} y={bottom - 6} textAnchor="middle">
-          no figure
-        </text>
-      ) : (
-        <>
-          {outside ? (
-            <path className="point outside" d={`M${at},${y(band.eyringS) - 6} l6,10 h-12 z`} />
-          ) : (
-            <circle className="point" cx={at} cy={y(band.eyringS)} r={4} />
-          )}
-          <text className="point-label" x={at} y={y(band.eyringS) - 11} textAnchor="middle">
-            {band.eyringS.toFixed(2)}
-          </text>
-        </>
-      )}
-      <text className="tick-label" x={at} y={bottom + 16} textAnchor="middle">
-        {band.hz >= 1000 ? `${band.hz / 1000}k` : band.hz}
-      </text>
-    </g>
+/** Upper end of the scale, s: all that is judged fits in; what only spreads may run out of it. */
+function topS({ bands, modal, advice }: Analysis['decay']): number {
+  const judged = bands.flatMap((band) => [
+    band.eyringS ?? 0,
+    band.methods[advice.method] ?? 0,
+    band.highS ?? 0,
+    band.coefficientBandS?.[1] ?? 0,
+  ]);
+  const most = Math.max(0.35, ...judged, ...modal.map((mode) => mode.decayS));
+  const spread = Math.max(0, ...bands.map((band) => band.spreadS?.[1] ?? 0));
+  return Math.max(most, Math.min(spread, most * CLIP)) * 1.12;
+}
+
+function corridor(
+  bands: readonly DecayBand[],
+  x: (hz: number) => number,
+  y: (seconds: number) => number,
+): string {
+  const upper = bands.flatMap((band) =>
+    band.highS === null ? [] : [`${x(band.hz)},${y(band.highS)}`],
   );
+  const lower = bands.flatMap((band) =>
+    band.lowS === null ? [] : [`${x(band.hz)},${y(band.lowS)}`],
+  );
+  return [...upper, ...lower.reverse()].join(' ');
+}
+
+/** The chart in words. */
+function spoken({ bands, modal }: Analysis['decay']): string {
+  const octaves = bands.map((band) => {
+    if (band.eyringS === null) return `${band.hz} Hz: no figure`;
+    const spread = band.spreadS
+      ? `, by all methods ${band.spreadS[0].toFixed(2)} to ${band.spreadS[1].toFixed(2)} s`
+      : '';
+    return `${band.hz} Hz: ${band.eyringS.toFixed(2)} s${spread}`;
+  });
+  if (modal.length === 0) return octaves.join('; ');
+  const times = modal.map((mode) => mode.decayS);
+  const modes = `${modal.length} single modes ${Math.min(...times).toFixed(2)} to ${Math.max(...times).toFixed(2)} s`;
+  return [...octaves, modes].join('; ');
 }

@@ -39,8 +39,14 @@ export function keepPreferences(preferences: Preferences): void {
   }
 }
 
-/** Put the appearance on the page; `system` leaves it to the style sheet. */
+const dark = matchMedia('(prefers-color-scheme: dark)');
+let shown: Appearance = 'system';
+
+/** Put the appearance on the page; `system` follows the computer, also when that changes. */
 export function showAppearance(appearance: Appearance): void {
-  if (appearance === 'system') delete document.documentElement.dataset['appearance'];
-  else document.documentElement.dataset['appearance'] = appearance;
+  shown = appearance;
+  const system = dark.matches ? 'dark' : 'light';
+  document.documentElement.dataset['appearance'] = appearance === 'system' ? system : appearance;
 }
+
+dark.addEventListener('change', () => showAppearance(shown));

@@ -8,6 +8,11 @@ import { LengthField } from '../controls/LengthField';
 import { NumberField } from '../controls/NumberField';
 import { SIDE_NAMES } from '../drawing/DimensionFigure';
 import type { Side } from '../drawing/dimension-lines';
+import { BayFields } from '../proportions/BayFields';
+import { BestRooms } from '../proportions/BestRooms';
+import { CriteriaTable } from '../proportions/CriteriaTable';
+import { ProportionMapChart } from '../proportions/ProportionMapChart';
+import { useProportions } from '../proportions/proportions-store';
 import { useAnalysis, useProject, useSession } from '../state/session';
 import { Figures } from './Figures';
 
@@ -76,11 +81,46 @@ export function ShellInputs(): ReactElement {
           onChange={(humidityPercent) => change({ kind: 'air', change: { humidityPercent } })}
         />
       </div>
+      <BayFields />
     </>
   );
 }
 
 export function ShellEvidence(): ReactElement {
+  const open = useProportions((state) => state.open);
+  return (
+    <>
+      <EvidenceTabs />
+      {open ? (
+        <>
+          <ProportionMapChart />
+          <CriteriaTable />
+          <BestRooms />
+        </>
+      ) : (
+        <ModesEvidence />
+      )}
+    </>
+  );
+}
+
+/** Two kinds of evidence for the shell, on tabs along the edge of the strip. */
+function EvidenceTabs(): ReactElement {
+  const { open, setOpen } = useProportions();
+  const tab = (title: string, shown: boolean): ReactElement => (
+    <button type="button" aria-pressed={shown === open} onClick={() => setOpen(shown)}>
+      {title}
+    </button>
+  );
+  return (
+    <div className="evidence-tabs" role="group" aria-label="Evidence for the shell">
+      {tab('Modes', false)}
+      {tab('Proportions', true)}
+    </div>
+  );
+}
+
+function ModesEvidence(): ReactElement {
   const { modes, findings } = useAnalysis();
   const findingId = useSession((session) => session.findingId);
   const place = findings.find((finding) => finding.id === findingId)?.place;

@@ -10,11 +10,15 @@ import { speedOfSoundMS } from '../../core/air/medium';
 import { analyze } from '../../core/analysis/analyze';
 import { bandAbsorption } from '../../core/decay/absorption-area';
 import { eyringS, sabineS } from '../../core/decay/reverberation';
-import { modeFrequencyHz, type ModeOrder } from '../../core/modes/shell-modes';
+import { modeFrequencyHz, shellModes, type ModeOrder } from '../../core/modes/shell-modes';
 import { exactOctaveHz, OCTAVES_HZ } from '../../core/quantity/bands';
 import { finishLookup } from '../../core/room/finishes';
 import { openRoom, saveRoom } from '../../core/room/open-room';
-import type { Project } from '../../core/room/project';
+import { axialModes, axialSpacing } from '../../core/modes/axial-spacing';
+import { modesPerThirdOctave } from '../../core/modes/mode-count';
+import { finish, proportionMap } from '../../core/proportions/map';
+import { searchRooms } from '../../core/proportions/search';
+import type { Bay, Project, ShellSize } from '../../core/room/project';
 import { freeSpace } from '../../core/room/space';
 import { measureEditLatency } from './edit-latency';
 
@@ -144,12 +148,53 @@ for (const name of EXAMPLES) {
   );
 }
 
+/** Search and map against the same figure made the plain way: lists of modes, sorted and counted. */
+function measureSearch(): void {
+  const largest = { width: 4.2, length: 6.4, height: 2.4 };
+  const bay: Bay = {
+    largest,
+    least: { width: 3.6, length: 5.6, height: 2.2 },
+    stepM: 0.01,
+    fixed: [],
+    leastFloorM2: 0,
+  };
+  const speedMS = speedOfSoundMS(20);
+  let tried = 0;
+  const search = timed(() => (tried = finish(searchRooms(bay, largest, speedMS)).tried), 5, 2);
+  const perSecond = (1000 * tried) / search.medianMs;
+  const plain = timed(() => plainUnevenness(largest, speedMS), 300, 50);
+  const ratio = (perSecond * plain.medianMs) / 1000;
+  console.log('');
+  row(`search: ${tried} rooms`, search, `${Math.round(perSecond / 1000)} thousand rooms a second`);
+  row('one room, the plain way', plain, `the search takes ${ratio.toFixed(0)} times less a room`);
+  row(
+    'map of 200 x 200 proportions',
+    timed(() => finish(proportionMap(largest.height, speedMS, 200, 200)), 10, 3),
+    'aim 500 ms',
+  );
+}
+
+/** Unevenness from the lists that the charts show. */
+function plainUnevenness(size: ShellSize, speedMS: number): number {
+  const { gaps, pileUps } = axialSpacing(axialModes(size, speedMS), 200);
+  const bands = modesPerThirdOctave(shellModes(size, speedMS, 225));
+  const apart = gaps.reduce((sum, gap) => sum + gap.widthHz - 20, 0);
+  const close = pileUps.reduce((sum, pileUp) => sum + 5 - pileUp.closestHz, 0);
+  const missing = bands.reduce(
+    (sum, band, i) => sum + Math.max(0, (bands[i - 1]?.count ?? 0) - band.count),
+    0,
+  );
+  return apart + close + 5 * missing;
+}
+
 const fullest = fullestRoom();
 row(
   '60 solids and 60 patches: analyze',
   timed(() => analyze(fullest), 3, 1),
   'the most that a file may hold; 3 runs',
 );
+
+measureSearch();
 
 const edits = await measureEditLatency();
 if (edits) {

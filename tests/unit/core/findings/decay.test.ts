@@ -7,12 +7,21 @@ import { FACES } from '../../../../core/room/project';
 import { example, given, roomOf, type Fields } from '../../support/rooms';
 import { findingIds, findingOf, tried } from '../../support/remedies';
 
-/** Seconds by which the octaves 250 Hz to 4 kHz lie outside the corridor, added up. */
+/**
+ * Seconds by which the octaves 250 Hz to 4 kHz lie outside the corridor by Eyring and by Arau-Puchades
+ * alike, added up.
+ */
 function outsideS(analysis: Analysis): number {
   let sum = 0;
-  for (const { hz, eyringS, lowS, highS } of analysis.decay.bands) {
-    if (hz < 250 || hz > 4000 || eyringS === null || lowS === null || highS === null) continue;
-    sum += Math.max(0, eyringS - highS, lowS - eyringS);
+  for (const { hz, methods, lowS, highS } of analysis.decay.bands) {
+    const { eyring, arauPuchades } = methods;
+    if (hz < 250 || hz > 4000 || lowS === null || highS === null) continue;
+    if (eyring === null || arauPuchades === null) continue;
+    sum += Math.max(
+      0,
+      Math.min(eyring, arauPuchades) - highS,
+      lowS - Math.max(eyring, arauPuchades),
+    );
   }
   return sum;
 }

@@ -1,0 +1,179 @@
+/**
+ * What cannot be built or lies outside the model, each with the field, a sentence and the nearest
+ * value that is taken. Everything that has no fault gives finite figures.
+ */
+
+import { formatLength, METRES_PER_INCH, type LengthUnits } from '../quantity/length';
+import { cavityDepthM, type Design } from './design';
+import { holeOpenArea, slotOpenArea } from './facing';
+
+export interface DesignFault {
+  /** Path of the field, such as `layers.0.flowResistivity`. */
+  readonly field: string;
+  readonly sentence: string;
+  /** In the unit of the field. */
+  readonly nearest: number;
+}
+
+/**
+ * Least and greatest value of each field. Flow resistivities span what building materials have and
+ * the porous models were fitted to; the other bounds are what can be bought and screwed together.
+ */
+export const DESIGN_LIMITS = {
+  thicknessM: [0.003, 1],
+  flowResistivity: [1000, 100_000],
+  airGapM: [0, 1],
+  clearanceM: [0, 0.5],
+  clothResistance: [0, 5000],
+  panelThicknessM: [0.0003, 0.06],
+  holeDiameterM: [0.0002, 0.05],
+  holeSpacingM: [0.0005, 0.3],
+  slotWidthM: [0.0003, 0.05],
+  slatWidthM: [0.002, 0.5],
+  surfaceMassKgM2: [0.3, 60],
+} as const satisfies Record<string, readonly [number, number]>;
+
+/** Open part of a panel that the formulas for holes and slots are for. */
+export const OPEN_AREA_LIMITS = [0.001, 0.4] as const;
+/** Least depth of a cavity behind a panel, m. */
+const LEAST_CAVITY_M = 0.005;
+
+type Unit = 'length' | 'fine' | 'Pa s/m2' | 'Pa s/m' | 'kg/m2';
+type LimitName = keyof typeof DESIGN_LIMITS;
+
+const UNITS: Readonly<Record<LimitName, Unit>> = {
+  thicknessM: 'length',
+  flowResistivity: 'Pa s/m2',
+  airGapM: 'length',
+  clearanceM: 'length',
+  clothResistance: 'Pa s/m',
+  panelThicknessM: 'fine',
+  holeDiameterM: 'fine',
+  holeSpacingM: 'fine',
+  slotWidthM: 'fine',
+  slatWidthM: 'fine',
+  surfaceMassKgM2: 'kg/m2',
+};
+
+/** A value as it is typed: lengths as everywhere, fine ones in millimetres or decimal inches. */
+function say(value: number, unit: Unit, units: LengthUnits): string {
+  if (unit === 'length') return formatLength(value, units);
+  if (unit === 'fine') {
+    return units === 'metric'
+      ? `${Number((value * 1000).toFixed(2))} mm`
+      : `${Number((value / METRES_PER_INCH).toFixed(3))} in`;
+  }
+  return `${value} ${unit}`;
+}
+
+/** Every fault of `design`; none where it can be computed. Lengths are said in `units`. */
+export function designFaults(
+  design: Design,
+  units: LengthUnits = 'metric',
+): readonly DesignFault[] {
+  const out: DesignFault[] = [];
+  const check = (field: string, what: string, name: LimitName, value: number): void => {
+    const [low, high] = DESIGN_LIMITS[name];
+    if (value >= low && value <= high) return;
+    const nearest = value > high ? high : low;
+    const told = (figure: number): string => say(figure, UNITS[name], units);
+    out.push({
+      field,
+      sentence: `${what} can be ${told(low)} to ${told(high)}. The nearest is ${told(nearest)}.`,
+      nearest,
+    });
+  };
+
+  design.layers.forEach((layer, i) => {
+    const which = design.layers.length > 1 ? ` of layer ${i + 1}` : '';
+    check(`layers.${i}.thicknessM`, `Thickness${which}`, 'thicknessM', layer.thicknessM);
+    check(
+      `layers.${i}.flowResistivity`,
+      `Flow resistivity${which}`,
+      'flowResistivity',
+      layer.flowResistivity,
+    );
+  });
+  const least = design.kind === 'porous' || design.kind === 'membrane' ? 1 : 0;
+  if (design.layers.length < least || design.layers.length > 2) {
+    const nearest = design.layers.length > 2 ? 2 : least;
+    const sentence =
+      nearest === 2
+        ? 'At most two porous layers are computed. The nearest is 2.'
+        : 'Without a porous layer nothing in this build absorbs. The nearest is 1.';
+    out.push({ field: 'layers', sentence, nearest });
+  }
+  check('airGapM', 'Air gap', 'airGapM', design.airGapM);
+  if (design.kind !== 'membrane' && design.clothResistance !== null) {
+    check('clothResistance', 'Flow resistance', 'clothResistance', design.clothResistance);
+  }
+  if (design.kind !== 'porous') check('clearanceM', 'Clearance', 'clearanceM', design.clearanceM);
+  if (design.kind === 'membrane') {
+    check('surfaceMassKgM2', 'Surface mass', 'surfaceMassKgM2', design.surfaceMassKgM2);
+  }
+  if (design.kind === 'perforated' || design.kind === 'slotted') {
+    check('panelThicknessM', 'Panel thickness', 'panelThicknessM', design.panelThicknessM);
+  }
+  if (design.kind === 'perforated') {
+    check('holeDiameterM', 'Hole diameter', 'holeDiameterM', design.holeDiameterM);
+    check('holeSpacingM', 'Hole spacing', 'holeSpacingM', design.holeSpacingM);
+  }
+  if (design.kind === 'slotted') {
+    check('slotWidthM', 'Slot width', 'slotWidthM', design.slotWidthM);
+    check('slatWidthM', 'Slat width', 'slatWidthM', design.slatWidthM);
+  }
+  // What two fields make together is looked at once each of them is sound.
+  return out.length > 0 ? out : togetherFaults(design, units);
+}
+
+function togetherFaults(design: Design, units: LengthUnits): readonly DesignFault[] {
+  const out: DesignFault[] = [];
+  const [leastOpen, mostOpen] = OPEN_AREA_LIMITS;
+  const percent = (part: number): string => `${Number((part * 100).toFixed(2))} %`;
+  const openFault = (
+    field: string,
+    what: string,
+    open: number,
+    widthFor: (open: number) => number,
+  ): void => {
+    if (open >= leastOpen && open <= mostOpen) return;
+    // To a hundredth of a millimetre, on the side that is taken.
+    const nearest =
+      open > mostOpen
+        ? Math.ceil(widthFor(mostOpen) * 1e5) / 1e5
+        : Math.floor(widthFor(leastOpen) * 1e5) / 1e5;
+    out.push({
+      field,
+      sentence: `${what} leaves ${percent(open)} of the panel open, and the formulas are for ${percent(leastOpen)} to ${percent(mostOpen)}. The nearest is ${say(nearest, 'fine', units)}.`,
+      nearest,
+    });
+  };
+  if (design.kind === 'perforated') {
+    const { holeDiameterM, holeSpacingM, grid } = design;
+    openFault(
+      'holeSpacingM',
+      'Hole spacing',
+      holeOpenArea(holeDiameterM, holeSpacingM, grid),
+      (open) => holeDiameterM * Math.sqrt(holeOpenArea(1, 1, grid) / open),
+    );
+  }
+  if (design.kind === 'slotted') {
+    const { slotWidthM, slatWidthM } = design;
+    openFault(
+      'slatWidthM',
+      'Slat width',
+      slotOpenArea(slotWidthM, slatWidthM),
+      (open) => slotWidthM * (1 / open - 1),
+    );
+  }
+  if (design.kind !== 'porous' && cavityDepthM(design) < LEAST_CAVITY_M) {
+    const others = cavityDepthM(design) - design.airGapM;
+    const nearest = LEAST_CAVITY_M - others;
+    out.push({
+      field: 'airGapM',
+      sentence: `Behind the panel must be at least ${say(LEAST_CAVITY_M, 'length', units)}. The nearest air gap is ${say(nearest, 'length', units)}.`,
+      nearest,
+    });
+  }
+  return out;
+}

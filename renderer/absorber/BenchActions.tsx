@@ -1,0 +1,79 @@
+/** Name the design and take it into the room: as a finish of its own, and onto a face. */
+
+import { useRef, type ReactElement } from 'react';
+import { designAsFinish, freshFinishId } from '../../core/absorbers/as-finish';
+import { designName } from '../../core/absorbers/design-name';
+import { FINISHES } from '../../core/room/finishes';
+import { FACES, type Face } from '../../core/room/project';
+import { SelectField } from '../controls/SelectField';
+import { TypedField } from '../controls/TypedField';
+import { useProject, useSession } from '../state/session';
+import { FACE_NAMES } from '../subjects/decay-finishes';
+import { useBench } from './bench-store';
+import { useEvaluation } from './use-evaluation';
+
+const LONGEST_NAME = 120;
+const FACE_GROUPS = [
+  { heading: '', options: FACES.map((face) => ({ value: face, label: FACE_NAMES[face] })) },
+];
+
+export function BenchActions(): ReactElement {
+  const project = useProject();
+  const units = useSession((session) => session.units);
+  const change = useSession((session) => session.change);
+  const { design, name, finishId, face, said, rename, chooseFace, keptAs } = useBench();
+  const { faults } = useEvaluation(design);
+  const steps = useRef(0);
+  const known = project.finishesCustom.find((finish) => finish.id === finishId);
+  const shownName = name ?? designName(design, units);
+  const broken = faults.length > 0;
+
+  const takeName = (text: string): string | null => {
+    const value = text.trim();
+    if (value.length > LONGEST_NAME) return `The name can have ${LONGEST_NAME} letters at most.`;
+    rename(value === '' ? null : value);
+    return null;
+  };
+
+  /** Add or update the finish; put it on `onFace` in the same step of the history. */
+  const keep = (onFace: Face | null): void => {
+    steps.current += 1;
+    const gesture = `absorber-${steps.current}-${Date.now()}`;
+    const taken = [...project.finishesCustom, ...FINISHES].map((finish) => finish.id);
+    const id = known?.id ?? freshFinishId(taken);
+    const finish = designAsFinish(design, id, shownName, project.air);
+    change({ kind: 'own-finish', finish: known ? { ...known, ...finish } : finish }, gesture);
+    if (onFace) change({ kind: 'finish', face: onFace, finish: id }, gesture);
+    const where = onFace ? ` and put on: ${FACE_NAMES[onFace].toLowerCase()}` : '';
+    keptAs(id, `${known ? 'Updated' : 'Added'}${where}.`);
+  };
+
+  return (
+    <section className="bench-part">
+      <TypedField
+        className="bench-name"
+        inputMode="text"
+        label="Name"
+        shown={shownName}
+        onTake={takeName}
+      />
+      <SelectField
+        label="Face"
+        value={face}
+        groups={FACE_GROUPS}
+        onChange={(value) => chooseFace(FACES.find((known) => known === value) ?? face)}
+      />
+      <div className="bench-actions">
+        <button type="button" className="apply" disabled={broken} onClick={() => keep(null)}>
+          {known ? 'Update my finish' : 'Add to my finishes'}
+        </button>
+        <button type="button" className="apply" disabled={broken} onClick={() => keep(face)}>
+          {known ? 'Update and put on' : 'Add and put on'}
+        </button>
+      </div>
+      <p className="hint" role="status">
+        {broken ? 'First mend what is marked above.' : (said ?? '')}
+      </p>
+    </section>
+  );
+}

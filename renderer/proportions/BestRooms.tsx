@@ -1,0 +1,88 @@
+/** What the search in the bay found: the evenest rooms, with what they cost in floor and height. */
+
+import type { ReactElement } from 'react';
+import { formatLength, type LengthUnits } from '../../core/quantity/length';
+import type { ShellSize } from '../../core/room/project';
+import { isSame } from '../../core/room/same';
+import { useProject, useSession } from '../state/session';
+import { useProportions } from './proportions-store';
+
+/** `3.85 × 6.00 × 2.26 m`, or feet and inches to a quarter. */
+function sizeText({ width, length, height }: ShellSize, units: LengthUnits): string {
+  const text = [width, length, height].map((side) => formatLength(side, units, 4)).join(' × ');
+  return units === 'metric' ? `${text.replaceAll(' m', '')} m` : text;
+}
+
+export function BestRooms(): ReactElement {
+  const { search, start, stop } = useProportions();
+  const { size } = useProject().room;
+  const units = useSession((session) => session.units);
+  const change = useSession((session) => session.change);
+  return (
+    <figure className="chart" aria-label="Evenest rooms in the bay">
+      <figcaption>
+        Evenest rooms in the bay
+        {search.kind === 'found' ? (
+          <span className="readout">
+            {search.result.tried.toLocaleString('en')} tried in {(search.ms / 1000).toFixed(1)} s
+          </span>
+        ) : null}
+      </figcaption>
+      <div className="table-box">
+        {search.kind === 'none' ? (
+          <p className="empty">
+            The search tries every size that the bay allows, on the carpenter’s step.
+            <button type="button" onClick={start}>
+              Find the evenest rooms
+            </button>
+          </p>
+        ) : null}
+        {search.kind === 'running' ? (
+          <p className="empty" role="status">
+            <progress value={search.share} /> {(100 * search.share).toFixed(0)} %
+            <button type="button" onClick={stop}>
+              Stop
+            </button>
+          </p>
+        ) : null}
+        {search.kind === 'failed' ? <p className="complaint">{search.sentence}</p> : null}
+        {search.kind === 'found' && search.result.rooms.length === 0 ? (
+          <p className="empty">
+            No room in the bay has that much floor. Ask for less floor, or make the bay larger.
+          </p>
+        ) : null}
+        {search.kind === 'found' && search.result.rooms.length > 0 ? (
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">width × length × height</th>
+                <th scope="col">floor</th>
+                <th scope="col">uneven</th>
+              </tr>
+            </thead>
+            <tbody>
+              {search.result.rooms.map((room) => (
+                <tr
+                  key={`${room.size.width}|${room.size.length}|${room.size.height}`}
+                  className={isSame(room.size, size) ? 'chosen' : undefined}
+                >
+                  <th scope="row">
+                    <button
+                      type="button"
+                      className="take-room"
+                      onClick={() => change({ kind: 'size', size: room.size })}
+                    >
+                      {sizeText(room.size, units)}
+                    </button>
+                  </th>
+                  <td>{room.floorM2.toFixed(1)} m²</td>
+                  <td>{room.unevennessHz.toFixed(0)} Hz</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        ) : null}
+      </div>
+    </figure>
+  );
+}

@@ -1,0 +1,79 @@
+/** What the decay is judged by: a standard's corridor, the trade's, or the person's own. */
+
+import type { ReactElement } from 'react';
+import { OWN_TOLERANCE_PERCENT, targetSource, tolerancePercent } from '../../core/decay/target';
+import { COMMON_OCTAVES_HZ } from '../../core/quantity/bands';
+import type { Target } from '../../core/room/project';
+import { Choice } from '../controls/Choice';
+import { NumberField } from '../controls/NumberField';
+import { useAnalysis, useProject, useSession } from '../state/session';
+import { DecayGroup } from './DecayGroup';
+
+export function DecayTarget(): ReactElement {
+  const { target } = useProject();
+  const { decay } = useAnalysis();
+  const change = useSession((session) => session.change);
+  const set = (next: Target): void => change({ kind: 'target', target: next });
+  const choose = (kind: Target['kind']): void => {
+    if (kind !== 'custom') set({ kind });
+    else
+      set({
+        kind,
+        seconds: Object.fromEntries(
+          decay.bands
+            .filter((band) => band.targetS !== null)
+            .map((band) => [String(band.hz), Number((band.targetS ?? 0.3).toFixed(2))]),
+        ),
+        tolerancePercent: OWN_TOLERANCE_PERCENT,
+      });
+  };
+  return (
+    <DecayGroup title="Target" open>
+      <Choice
+        legend="Judge the decay by"
+        hideLegend
+        options={[
+          { value: 'bs1116', label: 'Listening room', title: targetSource({ kind: 'bs1116' }) },
+          {
+            value: 'home-cinema',
+            label: 'Home cinema',
+            title: targetSource({ kind: 'home-cinema' }),
+          },
+          { value: 'custom', label: 'My own', title: 'Your own time per octave' },
+        ]}
+        value={target.kind}
+        onChange={choose}
+      />
+      {target.kind === 'custom' ? (
+        <>
+          <div className="bands">
+            {COMMON_OCTAVES_HZ.map((hz) => (
+              <NumberField
+                key={hz}
+                label={hz >= 1000 ? `${hz / 1000}k` : String(hz)}
+                unit="s"
+                value={target.seconds[`${hz}`] ?? 0.3}
+                low={0.05}
+                high={10}
+                digits={2}
+                onChange={(seconds) =>
+                  set({ ...target, seconds: { ...target.seconds, [hz]: seconds } })
+                }
+              />
+            ))}
+          </div>
+          <NumberField
+            label="Within"
+            unit="%"
+            value={tolerancePercent(target)}
+            low={1}
+            high={100}
+            digits={0}
+            onChange={(percent) => set({ ...target, tolerancePercent: percent })}
+          />
+        </>
+      ) : null}
+      <p className="hint">{targetSource(target).replaceAll(' %', '\u00a0%')}.</p>
+    </DecayGroup>
+  );
+}
