@@ -1,12 +1,7 @@
 /** A length as a builder types it; arrow keys move by the carpenter's step. */
 
 import { useRef, type ReactElement } from 'react';
-import {
-  carpenterStepM,
-  formatLength,
-  parseLength,
-  snapLength,
-} from '../../core/quantity/length';
+import { carpenterStepM, formatLength, parseLength, snapLength } from '../../core/quantity/length';
 import { useSession } from '../state/session';
 import { TypedField } from './TypedField';
 
