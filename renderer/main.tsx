@@ -10,6 +10,7 @@ import './style/controls.css';
 import './style/drawing.css';
 import './style/charts.css';
 import './style/panels.css';
+import './style/absorber.css';
 import './style/decay.css';
 import './style/proportions.css';
 import { StrictMode } from 'react';

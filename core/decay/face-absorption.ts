@@ -32,12 +32,17 @@ export interface FacePair {
  * whole surface of the free space.
  */
 export function facePairs(faces: readonly FaceAbsorption[]): readonly FacePair[] {
+  const areas: [number, number, number] = [0, 0, 0];
+  const absorbed: [number, number, number] = [0, 0, 0];
+  for (const { face, areaM2, coefficient } of faces) {
+    const { axis } = FACE_NORMALS[patchSide(face)];
+    areas[axis] += areaM2;
+    absorbed[axis] += areaM2 * coefficient;
+  }
   return ([0, 1, 2] as const).flatMap((axis) => {
-    const within = faces.filter(({ face }) => FACE_NORMALS[patchSide(face)].axis === axis);
-    const areaM2 = within.reduce((sum, face) => sum + face.areaM2, 0);
+    const areaM2 = areas[axis];
     if (areaM2 <= 0) return [];
-    const absorbed = within.reduce((sum, face) => sum + face.areaM2 * face.coefficient, 0);
-    const meanCoefficient = absorbed / areaM2;
+    const meanCoefficient = absorbed[axis] / areaM2;
     return [{ axis, areaM2, meanCoefficient, exponent: absorptionExponent(meanCoefficient) }];
   });
 }

@@ -2,7 +2,7 @@
 
 import { speedOfSoundMS } from '../air/medium';
 import type { DecayBand } from '../decay/decay';
-import type { FacesInput } from '../decay/face-absorption';
+import type { FaceAbsorption, FacesInput } from '../decay/face-absorption';
 import { METHODS } from '../decay/methods';
 import { targetSource } from '../decay/target';
 import { JUDGED_BY, verdictOf, type Verdict } from '../decay/verdict';
@@ -144,23 +144,22 @@ function refinished(
 ): FacesInput | null {
   const coefficient = absorptionAt(finish, band.hz);
   if (coefficient === null || band.objectsM2 === null) return null;
-  const faces = band.surfaces.map((surface) => ({
-    face: surface.face,
-    areaM2: surface.areaM2,
-    coefficient:
-      surface.face === face && surface.patch === null ? coefficient : surface.coefficient,
-  }));
-  const known = faces.flatMap((one) =>
-    one.coefficient === null ? [] : [{ ...one, coefficient: one.coefficient }],
-  );
-  if (known.length < faces.length) return null;
+  const faces: FaceAbsorption[] = [];
+  let absorptionM2 = 0;
+  for (const surface of band.surfaces) {
+    const changed = surface.face === face && surface.patch === null;
+    const own = changed ? coefficient : surface.coefficient;
+    if (own === null) return null;
+    faces.push({ face: surface.face, areaM2: surface.areaM2, coefficient: own });
+    absorptionM2 += surface.areaM2 * own;
+  }
   return {
     volumeM3: space.volumeM3,
     surfaceM2: space.surfaceM2,
-    absorptionM2: known.reduce((sum, one) => sum + one.areaM2 * one.coefficient, 0),
+    absorptionM2,
     objectsM2: band.objectsM2,
     airPerM: band.airAbsorptionM2 / (4 * space.volumeM3),
     speedMS: speedOfSoundMS(project.air.temperatureC),
-    faces: known,
+    faces,
   };
 }

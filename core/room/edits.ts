@@ -11,10 +11,12 @@ import type {
   Patch,
   PlacedSpeaker,
   Project,
+  Room,
   RoomObject,
   Row,
   Screen,
   ShellSize,
+  Solid,
   Target,
 } from './project';
 import { resizeShell } from './resize';
@@ -35,6 +37,8 @@ export type Edit =
   | { readonly kind: 'air'; readonly change: Partial<Air> }
   | { readonly kind: 'target'; readonly target: Target }
   | { readonly kind: 'bay'; readonly bay: Bay }
+  /** The whole list of solids; `what` names the step. Patches on solids that are gone go with them. */
+  | { readonly kind: 'solids'; readonly solids: readonly Solid[]; readonly what: string }
   /** The whole list of patches; `what` names the step. */
   | { readonly kind: 'patches'; readonly patches: readonly Patch[]; readonly what: string }
   /** Add an own finish, or replace the one of its id. */
@@ -94,6 +98,8 @@ function edited(project: Project, edit: Edit): Project {
       return { ...project, target: edit.target };
     case 'bay':
       return { ...project, room: { ...project.room, bay: edit.bay } };
+    case 'solids':
+      return { ...project, room: withSolids(project.room, edit.solids) };
     case 'patches':
       return { ...project, room: { ...project.room, patches: edit.patches } };
     case 'own-finish':
@@ -117,6 +123,14 @@ function keptReference(project: Project, rows: readonly Row[]): Project['seating
   const { reference } = project.seating;
   const seats = rows.find((row) => row.id === reference.row)?.seats ?? reference.seat;
   return reference.seat > seats ? { ...reference, seat: seats } : reference;
+}
+
+function withSolids(room: Room, solids: readonly Solid[]): Room {
+  const kept = room.patches.filter(
+    (patch) =>
+      !patch.face.includes(':') || solids.some((solid) => patch.face.startsWith(`${solid.id}:`)),
+  );
+  return { ...room, solids, patches: kept };
 }
 
 function withFinish(
@@ -179,6 +193,7 @@ export function editName(edit: Edit, project: Project): string {
       return 'decay target';
     case 'bay':
       return 'bay';
+    case 'solids':
     case 'patches':
       return edit.what;
     case 'own-finish':

@@ -107,7 +107,7 @@ export function DecayChart(props: DecayChartProps): ReactElement {
                 ? ''
                 : `under ${schroederHz.toFixed(0)} Hz (Schroeder): a guide only`}
             </text>
-            {modal.length === 0 ? null : (
+            {modal.length === 0 || width < 370 ? null : (
               <text className="schroeder-label" x={width - RIGHT} y={11} textAnchor="end">
                 {width > 480 ? 'single modes ' : ''}■ axial ○ {width > 480 ? 'tangential' : 'tang.'}{' '}
                 × {width > 480 ? 'oblique' : 'obl.'}

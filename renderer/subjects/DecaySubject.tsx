@@ -1,6 +1,6 @@
 /** Decay: what each face is finished with, what hangs on it, who sits in the room, what is aimed for. */
 
-import type { ReactElement } from 'react';
+import { useEffect, useRef, type ReactElement } from 'react';
 import { AbsorberBench } from '../absorber/AbsorberBench';
 import { AbsorberChart } from '../absorber/AbsorberChart';
 import { useBench } from '../absorber/bench-store';
@@ -17,8 +17,8 @@ import { DecayPeople } from './DecayPeople';
 import { DecayTarget } from './DecayTarget';
 
 export function DecayInputs(): ReactElement {
-  const { open, setOpen } = useBenchOpen();
-  if (open) return <AbsorberBench onClose={() => setOpen(false)} />;
+  const open = useBenchOpen((bench) => bench.open);
+  if (open) return <Bench />;
   return (
     <div className="decay-inputs">
       <DecayFaces />
@@ -31,6 +31,21 @@ export function DecayInputs(): ReactElement {
         Linings burn and mineral fibre irritates: use tested materials, cover fibre with cloth,
         never hang untested foam. Your local fire code decides.
       </p>
+    </div>
+  );
+}
+
+/** The absorber bench in place of the inputs, seen from its top. */
+function Bench(): ReactElement {
+  const setOpen = useBenchOpen((bench) => bench.setOpen);
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    // Newer browsers answer scrolling with a promise, which is no clean-up.
+    void box.current?.closest('.inputs')?.scrollTo({ top: 0 });
+  }, []);
+  return (
+    <div ref={box}>
+      <AbsorberBench onClose={() => setOpen(false)} />
     </div>
   );
 }

@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { browserOrSkip } from './support/browser';
+import { programWindows } from './support/window';
+
+describe.runIf(browserOrSkip())('an absorber, designed in the window', () => {
+  const { open } = programWindows();
+
+  it('shows its absorption, is put on a face, and undo takes it off again', async () => {
+    const { page } = await open();
+    await page.getByRole('button', { name: /Decay/ }).click();
+    const decay = page.getByRole('figure', { name: /Reverberation time/ });
+    await page.getByText('Own finishes').click();
+    await page.getByRole('button', { name: 'Design an absorber' }).click();
+    await page
+      .getByLabel(/[Tt]hickness/)
+      .first()
+      .fill('0.2');
+    await page.keyboard.press('Enter');
+    expect(await page.getByText('0.30 m').first().isVisible()).toBe(true);
+    const before = await decay.getByRole('img').first().getAttribute('aria-label');
+    await page.getByLabel('Face', { exact: true }).selectOption({ label: 'Ceiling' });
+    await page.getByRole('button', { name: 'Add and put on' }).click();
+    const after = await decay.getByRole('img').first().getAttribute('aria-label');
+    expect(after).not.toBe(before);
+    await page.getByRole('button', { name: /Undo/ }).click();
+    expect(await decay.getByRole('img').first().getAttribute('aria-label')).toBe(before);
+    expect(await page.getByRole('button', { name: /Undo/ }).isDisabled()).toBe(true);
+  });
+
+  it('answers a flow resistivity out of range with a sentence, and no figure is NaN', async () => {
+    const { page } = await open();
+    await page.getByRole('button', { name: /Decay/ }).click();
+    await page.getByText('Own finishes').click();
+    await page.getByRole('button', { name: 'Design an absorber' }).click();
+    await page.getByLabel(/Flow resistivity/).fill('1');
+    await page.keyboard.press('Enter');
+    expect(await page.locator('.complaint').first().innerText()).toMatch(/nearest|from/i);
+    expect(await page.locator('body').innerText()).not.toContain('NaN');
+  });
+});
