@@ -93,6 +93,15 @@ function cutCells(room: Room): Cells {
   return { planes, counts, owner, volumeM3 };
 }
 
+/** Which cells of the cut-up shell are air, in the order x, y, z with z fastest. */
+export function airCells(room: Room): {
+  readonly counts: readonly [number, number, number];
+  readonly isAir: readonly boolean[];
+} {
+  const { counts, owner } = cutCells(room);
+  return { counts, isAir: Array.from(owner, (solid) => solid === -1) };
+}
+
 const span = (planes: readonly number[], i: number): number =>
   (planes[i + 1] ?? 0) - (planes[i] ?? 0);
 

@@ -102,7 +102,7 @@ describe.runIf(browserOrSkip())('decay, in the window', () => {
     await page.getByRole('radio', { name: 'Home cinema' }).check({ force: true });
     expect(await page.getByText(/trade rule for home cinemas/).isVisible()).toBe(true);
     await page.getByRole('radio', { name: 'My own' }).check({ force: true });
-    await page.getByLabel('500 s').fill('0.35');
+    await page.getByLabel('500 s').fill('0.22');
     await page.keyboard.press('Enter');
     const finding = page.locator('.finding', { hasText: '500 Hz decays in' });
     expect(await finding.count()).toBe(0);
