@@ -5,7 +5,7 @@ import type { Edit } from '../room/edits';
 export type Severity = 'fault' | 'warning' | 'note';
 
 /** Subjects in the order in which a room is built. */
-export const SUBJECTS = ['shell', 'seats', 'picture', 'speakers', 'decay'] as const;
+export const SUBJECTS = ['shell', 'fittings', 'seats', 'picture', 'speakers', 'decay'] as const;
 export type Subject = (typeof SUBJECTS)[number];
 
 export interface Remedy {

@@ -15,7 +15,7 @@ export function shellFindings({ project, space, lengthText }: FindingContext): r
     findings.push({
       id: 'no-free-space',
       severity: 'fault',
-      subject: 'shell',
+      subject: 'fittings',
       where: 'fittings',
       message: 'The fittings fill the whole shell: no room is left.',
       value: 0,
@@ -52,7 +52,7 @@ export function shellFindings({ project, space, lengthText }: FindingContext): r
     findings.push({
       id: 'solids-not-in-modes',
       severity: 'note',
-      subject: 'shell',
+      subject: 'fittings',
       where: `${solids.length} ${solids.length === 1 ? 'fitting' : 'fittings'}`,
       message:
         'The modes are those of the plain shell: soffits, risers and closets count in volume, area and decay, but do not shift the modes yet.',
@@ -77,7 +77,7 @@ export function shellFindings({ project, space, lengthText }: FindingContext): r
     findings.push({
       id: `solid-outside:${solid.id}`,
       severity: 'warning',
-      subject: 'shell',
+      subject: 'fittings',
       where: `${solid.kind} ${solid.id}`,
       message: `It sticks ${lengthText(out)} out of the shell; only the part inside counts.`,
       value: out,

@@ -11,6 +11,7 @@ import { ViewChoice } from '../sheet/ViewChoice';
 import type { Filing } from '../state/filing';
 import { useSession, type OpenSubject } from '../state/session';
 import { DecayEvidence, DecayInputs } from '../subjects/DecaySubject';
+import { FittingsEvidence, FittingsInputs } from '../subjects/FittingsSubject';
 import { ShellEvidence, ShellInputs } from '../subjects/ShellSubject';
 import { SpeakersEvidence, SpeakersInputs } from '../subjects/SpeakersSubject';
 import { useShortcuts } from './use-shortcuts';
@@ -22,6 +23,7 @@ const SUBJECTS: Readonly<
   >
 > = {
   shell: { title: 'Shell', inputs: ShellInputs, evidence: ShellEvidence },
+  fittings: { title: 'Fittings', inputs: FittingsInputs, evidence: FittingsEvidence },
   speakers: { title: 'Speakers', inputs: SpeakersInputs, evidence: SpeakersEvidence },
   decay: { title: 'Decay', inputs: DecayInputs, evidence: DecayEvidence },
 };

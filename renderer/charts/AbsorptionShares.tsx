@@ -6,14 +6,7 @@ import { itemOf } from '../../core/decay/objects';
 import { OCTAVES_HZ } from '../../core/quantity/bands';
 import { finishLookup } from '../../core/room/finishes';
 import type { Project } from '../../core/room/project';
-
-/** Sides of a fitting as a builder calls them. */
-function faceName(face: string): string {
-  const [solid, side] = face.split(':');
-  if (side === undefined) return face;
-  const names: Readonly<Record<string, string>> = { floor: 'underside', ceiling: 'top' };
-  return `${solid ?? ''}, ${names[side] ?? side}`;
-}
+import { faceName } from './face-name';
 
 export interface AbsorptionSharesProps {
   readonly band: DecayBand;

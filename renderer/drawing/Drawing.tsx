@@ -7,6 +7,7 @@ import { useAnalysis, useProject, useSession, type View } from '../state/session
 import { CameraRig } from './CameraRig';
 import { dimensionLines, dimensionStrokes, type NearSides } from './dimension-lines';
 import { drawingLabels } from './drawing-labels';
+import { fittingLabels } from './fitting-labels';
 import { LabelLayer, LabelMover } from './Labels';
 import { usePalette } from './palette';
 import { Fittings } from './scene/Fittings';
@@ -31,6 +32,8 @@ export function Drawing(): ReactElement {
   const subject = useSession((session) => session.subject);
   const channel = useSession((session) => session.channel);
   const findingId = useSession((session) => session.findingId);
+  const fitting = useSession((session) => session.fitting);
+  const chooseFitting = useSession((session) => session.chooseFitting);
   const change = useSession((session) => session.change);
   const chooseChannel = useSession((session) => session.chooseChannel);
   const palette = usePalette();
@@ -45,7 +48,10 @@ export function Drawing(): ReactElement {
   const place = analysis.findings.find((finding) => finding.id === findingId)?.place ?? null;
   const dimensions = useMemo(() => dimensionLines(size, view, near), [size, view, near]);
   const strokes = useMemo(() => dimensions.flatMap(dimensionStrokes), [dimensions]);
-  const labels = drawingLabels({
+  const context = {
+    fittingHandles: subject === 'fittings',
+    fitting,
+    chooseFitting,
     project,
     analysis,
     units,
@@ -58,7 +64,11 @@ export function Drawing(): ReactElement {
     chooseChannel,
     hold,
     started,
-  });
+  };
+  const labels = [
+    ...drawingLabels(context),
+    ...(subject === 'fittings' ? fittingLabels(context) : []),
+  ];
 
   // The number of frames drawn so far stands on the element, for those who wait for one.
   useEffect(() => {

@@ -22,6 +22,8 @@ import type { PlacedLabel } from './Labels';
 import { alongAxis, onPlane, type Stage } from './stage';
 
 export interface LabelContext {
+  /** True where the fittings carry handles, and so need no name plates. */
+  readonly fittingHandles: boolean;
   readonly project: Project;
   readonly analysis: Analysis;
   readonly units: LengthUnits;
@@ -243,7 +245,13 @@ function rowLabels(context: LabelContext): readonly PlacedLabel[] {
 }
 
 /** Names of what cannot be dragged yet. */
-function namePlates({ project, units, view, place }: LabelContext): readonly PlacedLabel[] {
+function namePlates({
+  project,
+  units,
+  view,
+  place,
+  fittingHandles,
+}: LabelContext): readonly PlacedLabel[] {
   const rect = screenRect(project);
   const plate = (key: string, at: Point, text: string, marked: boolean): PlacedLabel => ({
     key,
@@ -264,7 +272,7 @@ function namePlates({ project, units, view, place }: LabelContext): readonly Pla
       `Screen ${formatLength(project.screen.widthM, units, 4)}`,
       place?.kind === 'screen',
     ),
-    ...project.room.solids.map((solid) =>
+    ...(fittingHandles ? [] : project.room.solids).map((solid) =>
       plate(
         `solid-${solid.id}`,
         middleOf(solid.min, solid.max),

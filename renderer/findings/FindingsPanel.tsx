@@ -1,19 +1,11 @@
 /** The findings, worst first, each with its figures, its source and what to try. Always in sight. */
 
 import { type ReactElement, useEffect, useRef } from 'react';
-import type { Finding, Remedy, Subject } from '../../core/findings/finding';
+import type { Finding, Remedy } from '../../core/findings/finding';
 import { formatLength, type LengthUnits } from '../../core/quantity/length';
-import { useAnalysis, useSession, type OpenSubject } from '../state/session';
+import { useAnalysis, useSession } from '../state/session';
+import { SHOWN_IN } from './shown-in';
 import { SeverityMark } from './SeverityMark';
-
-/** The subject that is open for what a finding speaks of. */
-const SHOWN_IN: Readonly<Record<Subject, OpenSubject>> = {
-  shell: 'shell',
-  seats: 'speakers',
-  picture: 'shell',
-  speakers: 'speakers',
-  decay: 'decay',
-};
 
 export function FindingsPanel(): ReactElement {
   const { findings } = useAnalysis();
@@ -21,6 +13,7 @@ export function FindingsPanel(): ReactElement {
   const chooseFinding = useSession((session) => session.chooseFinding);
   const setSubject = useSession((session) => session.setSubject);
   const chooseChannel = useSession((session) => session.chooseChannel);
+  const chooseFitting = useSession((session) => session.chooseFitting);
   const choose = (finding: Finding): void => {
     if (finding.id === findingId) {
       chooseFinding(null);
@@ -29,6 +22,7 @@ export function FindingsPanel(): ReactElement {
     chooseFinding(finding.id);
     setSubject(SHOWN_IN[finding.subject]);
     if (finding.place?.kind === 'speaker') chooseChannel(finding.place.channel);
+    if (finding.place?.kind === 'solid') chooseFitting(finding.place.id);
   };
   return (
     <section className="findings" aria-label="Findings">

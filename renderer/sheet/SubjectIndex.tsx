@@ -2,11 +2,13 @@
 
 import type { ReactElement } from 'react';
 import type { Severity } from '../../core/findings/finding';
+import { SHOWN_IN } from '../findings/shown-in';
 import { SeverityMark } from '../findings/SeverityMark';
 import { OPEN_SUBJECTS, useAnalysis, useSession, type OpenSubject } from '../state/session';
 
 const TITLES: Readonly<Record<OpenSubject, { title: string; about: string }>> = {
   shell: { title: 'Shell', about: 'size and modes' },
+  fittings: { title: 'Fittings', about: 'ducts, risers, closets' },
   speakers: { title: 'Speakers', about: 'angles and places' },
   decay: { title: 'Decay', about: 'finishes and time' },
 };
@@ -19,13 +21,7 @@ export function SubjectIndex(): ReactElement {
     <nav className="subjects" aria-label="Subjects">
       <ol>
         {OPEN_SUBJECTS.map((name, i) => {
-          const here = findings.filter((finding) =>
-            name === 'shell'
-              ? finding.subject === 'shell' || finding.subject === 'picture'
-              : name === 'speakers'
-                ? finding.subject === 'speakers' || finding.subject === 'seats'
-                : finding.subject === 'decay',
-          );
+          const here = findings.filter((finding) => SHOWN_IN[finding.subject] === name);
           const worst: Severity | undefined = here[0]?.severity;
           return (
             <li key={name}>

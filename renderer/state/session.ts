@@ -18,7 +18,7 @@ import type { FileState, WorkState } from './work';
 export const VIEWS = ['room', 'plan', 'section', 'front'] as const;
 export type View = (typeof VIEWS)[number];
 
-export const OPEN_SUBJECTS = ['shell', 'speakers', 'decay'] as const;
+export const OPEN_SUBJECTS = ['shell', 'fittings', 'speakers', 'decay'] as const;
 export type OpenSubject = (typeof OPEN_SUBJECTS)[number];
 
 /** A message to the person: stays until closed or replaced. */
@@ -37,6 +37,8 @@ export interface Session {
   readonly subject: OpenSubject;
   readonly findingId: string | null;
   readonly channel: string | null;
+  /** Id of the chosen solid. */
+  readonly fitting: string | null;
   /** Octave whose absorption is shown, Hz. */
   readonly bandHz: OctaveHz;
   readonly notice: Notice | null;
@@ -54,6 +56,7 @@ export interface Session {
   readonly setSubject: (subject: OpenSubject) => void;
   readonly chooseFinding: (id: string | null) => void;
   readonly chooseChannel: (channel: string | null) => void;
+  readonly chooseFitting: (fitting: string | null) => void;
   readonly chooseBand: (bandHz: OctaveHz) => void;
   readonly notify: (notice: Notice | null) => void;
 }
@@ -80,6 +83,7 @@ export const useSession = create<Session>((set, get) => {
     subject: 'shell',
     findingId: null,
     channel: null,
+    fitting: null,
     bandHz: 500,
     notice: null,
     change: (edit, gesture = null) => {
@@ -95,7 +99,7 @@ export const useSession = create<Session>((set, get) => {
     },
     load: (state, name) => {
       show(history.record(get().work, state, name));
-      set({ findingId: null, channel: null });
+      set({ findingId: null, channel: null, fitting: null });
     },
     restore: (state) => show(history.startHistory(state)),
     markSaved: (file) => {
@@ -117,6 +121,7 @@ export const useSession = create<Session>((set, get) => {
     setSubject: (subject) => set({ subject }),
     chooseFinding: (findingId) => set({ findingId }),
     chooseChannel: (channel) => set({ channel }),
+    chooseFitting: (fitting) => set({ fitting }),
     chooseBand: (bandHz) => set({ bandHz }),
     notify: (notice) => set({ notice }),
   };

@@ -1,0 +1,44 @@
+/** Moving and stretching a fitting: it stays in the shell, keeps a body, and comes to rest on planes. */
+
+import { roundLength } from '../quantity/length';
+import type { Axis } from './faces';
+import { LEAST_EXTENT_M } from './fitting-presets';
+import type { Point, Room, Solid } from './project';
+import { SNAP_REACH_M, snapPlane } from './snap';
+
+/** `solid` moved by `by` metres along each axis, its nearer face at rest on a plane or on the step. */
+export function movedSolid(solid: Solid, by: Point, room: Room, stepM: number): Solid {
+  const far = [room.size.width, room.size.length, room.size.height];
+  const min: [number, number, number] = [...solid.min];
+  const max: [number, number, number] = [...solid.max];
+  for (const axis of [0, 1, 2] as const) {
+    if (by[axis] === 0) continue;
+    const extent = solid.max[axis] - solid.min[axis];
+    const low = solid.min[axis] + by[axis];
+    const atLow = snapPlane(low, axis, room, solid.id, stepM);
+    const atHigh = snapPlane(low + extent, axis, room, solid.id, stepM) - extent;
+    const lowIsNear = Math.abs(atLow - low) <= Math.abs(atHigh - low);
+    const onPlane = Math.abs(atHigh - low) <= SNAP_REACH_M && !lowIsNear;
+    const rest = onPlane ? atHigh : atLow;
+    min[axis] = roundLength(Math.min(Math.max(rest, 0), Math.max(0, (far[axis] ?? 0) - extent)));
+    max[axis] = roundLength(min[axis] + extent);
+  }
+  return { ...solid, min, max };
+}
+
+/** `solid` with one of its faces pulled to `at`; it keeps at least its least extent. */
+export function stretchedSolid(
+  solid: Solid,
+  axis: Axis,
+  side: -1 | 1,
+  at: number,
+  room: Room,
+  stepM: number,
+): Solid {
+  const rest = snapPlane(at, axis, room, solid.id, stepM);
+  const min: [number, number, number] = [...solid.min];
+  const max: [number, number, number] = [...solid.max];
+  if (side === 1) max[axis] = roundLength(Math.max(rest, min[axis] + LEAST_EXTENT_M));
+  else min[axis] = roundLength(Math.min(rest, max[axis] - LEAST_EXTENT_M));
+  return { ...solid, min, max };
+}

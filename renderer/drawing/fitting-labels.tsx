@@ -1,0 +1,180 @@
+/** Handles of the fittings: a tag to move each, and grips on the faces of the chosen one to stretch it. */
+
+import { carpenterStepM } from '../../core/quantity/length';
+import { FACE_NORMALS, type Axis } from '../../core/room/faces';
+import { movedSolid, stretchedSolid } from '../../core/room/move-solid';
+import { FACES, type Face, type Point, type Solid } from '../../core/room/project';
+import { changeFittings, withSolid } from '../fittings/change-fittings';
+import type { View } from '../state/session';
+import { DragHandle } from './DragHandle';
+import { middleOf } from './dimension-lines';
+import type { LabelContext } from './drawing-labels';
+import type { PlacedLabel } from './Labels';
+import { alongAxis, onPlane } from './stage';
+
+/** The axis that the eye looks along: a fitting is not moved along it, nor stretched. */
+const DEPTH: Readonly<Record<View, Axis>> = { room: 2, plan: 2, section: 0, front: 1 };
+
+/** Room axes and signs of the arrow keys: right, then up. */
+const ARROWS: Readonly<Record<View, readonly [Axis, 1 | -1, Axis, 1 | -1]>> = {
+  room: [0, 1, 1, -1],
+  plan: [1, 1, 0, 1],
+  section: [1, 1, 2, 1],
+  front: [0, 1, 2, 1],
+};
+
+export interface FittingContext extends LabelContext {
+  readonly fitting: string | null;
+  readonly chooseFitting: (id: string | null) => void;
+}
+
+export function fittingLabels(context: FittingContext): readonly PlacedLabel[] {
+  const { solids } = context.project.room;
+  const chosen = solids.find((solid) => solid.id === context.fitting);
+  return [
+    ...solids.map((solid) => tag(context, solid)),
+    ...(chosen ? gripsOf(context, chosen) : []),
+  ];
+}
+
+function tag(context: FittingContext, solid: Solid): PlacedLabel {
+  const { project, units, view, stage, hold, started, place, fitting, chooseFitting } = context;
+  const marked = fitting === solid.id || (place?.kind === 'solid' && place.id === solid.id);
+  const middle = middleOf(solid.min, solid.max);
+  const move = (from: Solid, by: Point, fine: boolean, gesture: string): void => {
+    const moved = movedSolid(from, by, project.room, carpenterStepM(units, fine));
+    changeFittings(withSolid(project.room.solids, moved), `place of ${solid.id}`, gesture);
+  };
+  return {
+    key: `fitting-${solid.id}`,
+    at: middle,
+    node: (
+      <DragHandle
+        className={marked ? 'row-chip fitting-chip marked' : 'row-chip fitting-chip'}
+        label={`${solid.id}: drag to move, arrow keys step`}
+        stage={stage}
+        onStart={() => {
+          started.current = project;
+          hold(true);
+          chooseFitting(solid.id);
+        }}
+        onEnd={() => hold(false)}
+        onPress={() => chooseFitting(fitting === solid.id ? null : solid.id)}
+        onDrag={(ray, startRay, fine, gesture) => {
+          const from = started.current.room.solids.find((known) => known.id === solid.id);
+          if (!from) return;
+          const at = middleOf(from.min, from.max);
+          const now = onPlane(ray, at, DEPTH[view]);
+          const then = onPlane(startRay, at, DEPTH[view]);
+          if (!now || !then) return;
+          const by = now.map((value, axis) =>
+            axis === DEPTH[view] ? 0 : value - (then[axis] ?? 0),
+          ) as unknown as Point;
+          move(from, by, fine, gesture);
+        }}
+        onNudge={(right, up, fine) => {
+          const [axisRight, signRight, axisUp, signUp] = ARROWS[view];
+          const stepM = carpenterStepM(units, fine);
+          const by: [number, number, number] = [0, 0, 0];
+          by[axisRight] += right * signRight * stepM;
+          by[axisUp] += up * signUp * stepM;
+          const nudged = {
+            ...solid,
+            min: shifted(solid.min, by),
+            max: shifted(solid.max, by),
+          };
+          if (isWithin(nudged, context)) {
+            changeFittings(
+              withSolid(project.room.solids, nudged),
+              `place of ${solid.id}`,
+              `nudge-${solid.id}`,
+            );
+          }
+        }}
+      >
+        {solid.kind}
+      </DragHandle>
+    ),
+  };
+}
+
+const shifted = (at: Point, by: Point): Point =>
+  at.map((value, axis) => Math.round((value + (by[axis] ?? 0)) * 1e5) / 1e5) as unknown as Point;
+
+/** An arrow key moves exactly one step, so it does not snap; it only stays in the shell. */
+function isWithin(solid: Solid, { project }: FittingContext): boolean {
+  const { width, length, height } = project.room.size;
+  return (
+    solid.min.every((at) => at >= 0) &&
+    solid.max[0] <= width &&
+    solid.max[1] <= length &&
+    solid.max[2] <= height
+  );
+}
+
+const SIDE_WORDS: Readonly<Record<Face, string>> = {
+  front: 'front',
+  back: 'back',
+  left: 'left side',
+  right: 'right side',
+  floor: 'underside',
+  ceiling: 'top',
+};
+
+function gripsOf(context: FittingContext, solid: Solid): readonly PlacedLabel[] {
+  const { project, units, view, stage, hold, started } = context;
+  return FACES.filter((face) => view === 'room' || FACE_NORMALS[face].axis !== DEPTH[view]).map(
+    (face): PlacedLabel => {
+      const { axis, side } = FACE_NORMALS[face];
+      const at: [number, number, number] = [...middleOf(solid.min, solid.max)];
+      at[axis] = side === 1 ? solid.max[axis] : solid.min[axis];
+      const pull = (from: Solid, to: number, fine: boolean, gesture: string): void => {
+        const stepM = carpenterStepM(units, fine);
+        const pulled = stretchedSolid(from, axis, side, to, project.room, stepM);
+        changeFittings(withSolid(project.room.solids, pulled), `size of ${solid.id}`, gesture);
+      };
+      return {
+        key: `fitting-grip-${solid.id}-${face}`,
+        at,
+        node: (
+          <DragHandle
+            className={`grip fitting-grip fitting-grip-${face}`}
+            label={`${solid.id}, ${SIDE_WORDS[face]}: drag to change its size, arrow keys step`}
+            stage={stage}
+            onStart={() => {
+              started.current = project;
+              hold(true);
+            }}
+            onEnd={() => hold(false)}
+            onDrag={(ray, startRay, fine, gesture) => {
+              const from = started.current.room.solids.find((known) => known.id === solid.id);
+              const now = alongAxis(ray, at, axis);
+              const then = alongAxis(startRay, at, axis);
+              if (!from || now === null || then === null) return;
+              const start = side === 1 ? from.max[axis] : from.min[axis];
+              pull(from, start + now - then, fine, gesture);
+            }}
+            onNudge={(right, up, fine) => {
+              const stepM = carpenterStepM(units, fine);
+              const out = (right !== 0 ? right : up) * stepM;
+              const size = [
+                project.room.size.width,
+                project.room.size.length,
+                project.room.size.height,
+              ];
+              const to = Math.min(Math.max((at[axis] ?? 0) + out, 0), size[axis] ?? 0);
+              const next = { ...solid, min: [...solid.min], max: [...solid.max] };
+              (side === 1 ? next.max : next.min)[axis] = Math.round(to * 1e5) / 1e5;
+              if ((next.max[axis] ?? 0) - (next.min[axis] ?? 0) < 0.02) return;
+              changeFittings(
+                withSolid(project.room.solids, next as unknown as Solid),
+                `size of ${solid.id}`,
+                `nudge-${solid.id}-${face}`,
+              );
+            }}
+          />
+        ),
+      };
+    },
+  );
+}

@@ -1,0 +1,150 @@
+/** Fittings: what fills part of the shell, by helper, by figures from the corner, and in the drawing. */
+
+import type { ReactElement } from 'react';
+import { FITTING_PRESETS, fittingFrom, LEAST_EXTENT_M } from '../../core/room/fitting-presets';
+import type { Axis } from '../../core/room/faces';
+import type { Point, Solid } from '../../core/room/project';
+import { ModeLanes } from '../charts/ModeLanes';
+import { SurfaceTable } from '../charts/SurfaceTable';
+import { LengthField } from '../controls/LengthField';
+import { SelectField } from '../controls/SelectField';
+import { changeFittings, withSolid } from '../fittings/change-fittings';
+import { useAnalysis, useProject, useSession } from '../state/session';
+import { finishGroups } from './decay-finishes';
+
+export function FittingsInputs(): ReactElement {
+  const project = useProject();
+  const fitting = useSession((session) => session.fitting);
+  const chooseFitting = useSession((session) => session.chooseFitting);
+  const { solids } = project.room;
+  const chosen = solids.find((solid) => solid.id === fitting);
+  return (
+    <>
+      <fieldset className="channels">
+        <legend>Add</legend>
+        {FITTING_PRESETS.map((preset) => (
+          <button
+            key={preset.title}
+            type="button"
+            title={preset.about}
+            onClick={() => {
+              const solid = fittingFrom(preset, project);
+              if (changeFittings([...solids, solid], `add ${solid.id}`)) chooseFitting(solid.id);
+            }}
+          >
+            {preset.title}
+          </button>
+        ))}
+      </fieldset>
+      {solids.length === 0 ? (
+        <p className="hint">
+          Nothing fills the shell yet. Add what the ducts, the closet and the rows need, then drag
+          it in the drawing.
+        </p>
+      ) : (
+        <fieldset className="channels">
+          <legend>In the room</legend>
+          {solids.map((solid) => (
+            <button
+              key={solid.id}
+              type="button"
+              aria-pressed={solid.id === fitting}
+              onClick={() => chooseFitting(solid.id === fitting ? null : solid.id)}
+            >
+              {solid.id}
+            </button>
+          ))}
+        </fieldset>
+      )}
+      {chosen ? <FittingFields key={chosen.id} solid={chosen} /> : null}
+      <p className="caution">
+        Never box in a shut-off, a cleanout, a vent or an escape window, and cut no joist for a
+        beam: your local code and a licensed trade decide.
+      </p>
+    </>
+  );
+}
+
+const PLACES = ['from the left wall', 'from the screen wall', 'above the floor'] as const;
+const EXTENTS = ['wide', 'deep', 'high'] as const;
+const SIDES = ['width', 'length', 'height'] as const;
+
+function FittingFields({ solid }: { readonly solid: Solid }): ReactElement {
+  const project = useProject();
+  const chooseFitting = useSession((session) => session.chooseFitting);
+  const { solids, size } = project.room;
+  const change = (next: Solid, gesture: string | null): boolean =>
+    changeFittings(withSolid(solids, next), `${solid.id}`, gesture);
+
+  const moveTo = (axis: Axis, at: number, gesture: string | null): void => {
+    const extent = solid.max[axis] - solid.min[axis];
+    change(
+      { ...solid, min: replaced(solid.min, axis, at), max: replaced(solid.max, axis, at + extent) },
+      gesture,
+    );
+  };
+  const stretchTo = (axis: Axis, extent: number, gesture: string | null): void => {
+    const max = replaced(solid.max, axis, solid.min[axis] + extent);
+    change({ ...solid, max }, gesture);
+  };
+
+  return (
+    <div className="place">
+      <h3>{solid.id}</h3>
+      {([0, 1, 2] as const).map((axis) => (
+        <LengthField
+          key={PLACES[axis]}
+          label={`${solid.id} ${PLACES[axis]}`}
+          shortLabel={PLACES[axis]}
+          valueM={solid.min[axis]}
+          lowM={0}
+          highM={Math.max(0, size[SIDES[axis]] - (solid.max[axis] - solid.min[axis]))}
+          onChange={(at, gesture) => moveTo(axis, at, gesture)}
+        />
+      ))}
+      {([0, 1, 2] as const).map((axis) => (
+        <LengthField
+          key={EXTENTS[axis]}
+          label={`${solid.id} ${EXTENTS[axis]}`}
+          shortLabel={EXTENTS[axis]}
+          valueM={solid.max[axis] - solid.min[axis]}
+          lowM={LEAST_EXTENT_M}
+          highM={Math.max(LEAST_EXTENT_M, size[SIDES[axis]] - solid.min[axis])}
+          onChange={(extent, gesture) => stretchTo(axis, extent, gesture)}
+        />
+      ))}
+      <SelectField
+        label="Finish"
+        value={solid.finish}
+        groups={finishGroups(project)}
+        onChange={(finish) => change({ ...solid, finish }, null)}
+      />
+      <button
+        type="button"
+        className="plain"
+        onClick={() => {
+          changeFittings(
+            solids.filter((known) => known.id !== solid.id),
+            `remove ${solid.id}`,
+          );
+          chooseFitting(null);
+        }}
+      >
+        Remove {solid.id}
+      </button>
+    </div>
+  );
+}
+
+const replaced = (point: Point, axis: Axis, at: number): Point =>
+  point.map((value, i) => (i === axis ? Math.round(at * 1e5) / 1e5 : value)) as unknown as Point;
+
+export function FittingsEvidence(): ReactElement {
+  const { modes } = useAnalysis();
+  return (
+    <>
+      <ModeLanes modes={modes} marked={null} />
+      <SurfaceTable />
+    </>
+  );
+}
