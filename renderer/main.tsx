@@ -13,15 +13,18 @@ import './style/panels.css';
 import './style/absorber.css';
 import './style/decay.css';
 import './style/proportions.css';
+import './style/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/App';
 import { chooseHost } from './host/choose-host';
 import { createFiling } from './state/filing';
 import { useSession } from './state/session';
+import { keepPlaceOnPaper, onLightPaper } from './sheet/paper';
 
-const filing = createFiling(chooseHost(), useSession);
+const filing = createFiling(chooseHost(), useSession, onLightPaper);
 void filing.start();
+keepPlaceOnPaper();
 
 const root = document.getElementById('root');
 if (root) {

@@ -9,6 +9,7 @@ import { patchFindings } from './patches';
 import { screenFindings, seatFindings } from './seats-and-screen';
 import { shellFindings } from './shell';
 import { speakerFindings } from './speakers';
+import { subwooferFindings } from './subwoofers';
 
 const WATCHES: readonly ((context: FindingContext) => readonly Finding[])[] = [
   shellFindings,
@@ -16,6 +17,7 @@ const WATCHES: readonly ((context: FindingContext) => readonly Finding[])[] = [
   seatFindings,
   screenFindings,
   speakerFindings,
+  subwooferFindings,
   decayFindings,
   patchFindings,
   objectFindings,

@@ -1,6 +1,7 @@
 /** Seats and picture that do not fit the shell. */
 
 import { roundLength } from '../quantity/length';
+import type { Project, Row } from '../room/project';
 import { rowCentreX } from '../room/seats';
 import { screenRect } from '../room/screen';
 import type { FindingContext } from './context';
@@ -9,7 +10,8 @@ import type { Finding } from './finding';
 /** Ears no nearer than this to a wall when the program moves a row back inside, m. */
 const KEEP_OFF_M = 0.3;
 
-export function seatFindings({ project, lengthText }: FindingContext): readonly Finding[] {
+export function seatFindings(context: FindingContext): readonly Finding[] {
+  const { project, lengthText } = context;
   const { width, length, height } = project.room.size;
   const findings: Finding[] = [];
   if (project.seating.rows.length === 0) {
@@ -40,7 +42,7 @@ export function seatFindings({ project, lengthText }: FindingContext): readonly 
     if (out < 0) continue;
     // Moving the row along the room helps only where that is all that is wrong.
     const fits = half < centre && centre + half < width && ears < height;
-    const y = roundLength(Math.min(Math.max(row.y, KEEP_OFF_M), length - KEEP_OFF_M));
+    const y = freeRowY(project, row);
     findings.push({
       id: `row-outside:${row.id}`,
       severity: 'fault',
@@ -52,7 +54,7 @@ export function seatFindings({ project, lengthText }: FindingContext): readonly 
       unit: 'm',
       source: 'geometry',
       remedies:
-        y !== row.y && fits
+        y !== null && y !== row.y && fits
           ? [
               {
                 text: `Move the row to ${lengthText(y)} from the screen wall.`,
@@ -63,7 +65,72 @@ export function seatFindings({ project, lengthText }: FindingContext): readonly 
       place: { kind: 'row', row: row.id },
     });
   }
-  return findings;
+  return [...findings, ...overlapFindings(context)];
+}
+
+/** Ears of two rows no nearer than this, m: legroom and a back (common practice). */
+const ROW_SPACING_M = 0.9;
+/** Nearer than this, two rows share a place, m. */
+const SHARED_M = 0.6;
+
+/** The place inside the room nearest to the row's own that keeps off the other rows; null where none does. */
+function freeRowY(project: Project, row: Row): number | null {
+  const { length } = project.room.size;
+  const [low, high] = [KEEP_OFF_M, length - KEEP_OFF_M];
+  const others = project.seating.rows
+    .filter((other) => other.id !== row.id && other.y > 0 && other.y < length)
+    .map((other) => other.y);
+  const candidates = [
+    Math.min(Math.max(row.y, low), high),
+    ...others.flatMap((y) => [y - ROW_SPACING_M, y + ROW_SPACING_M]),
+  ]
+    .filter((y) => y >= low && y <= high)
+    .filter((y) => others.every((other) => Math.abs(other - y) > ROW_SPACING_M - 1e-6))
+    .sort((a, b) => Math.abs(a - row.y) - Math.abs(b - row.y));
+  const [nearest] = candidates;
+  return nearest === undefined ? null : roundLength(nearest);
+}
+
+/** Rows whose heads share a place: a file or a drag can put one onto another. */
+function overlapFindings({ project, lengthText }: FindingContext): readonly Finding[] {
+  const { width } = project.room.size;
+  const { rows } = project.seating;
+  const half = (row: Row): number => ((row.seats - 1) / 2) * row.pitchM + SHARED_M / 2;
+  return rows.flatMap((row, i): readonly Finding[] => {
+    const other = rows
+      .slice(0, i)
+      .find(
+        (before) =>
+          Math.abs(before.y - row.y) < SHARED_M - 1e-9 &&
+          Math.abs(rowCentreX(before, width) - rowCentreX(row, width)) < half(before) + half(row),
+      );
+    if (!other) return [];
+    const apart = Math.abs(other.y - row.y);
+    const y = freeRowY(project, row);
+    return [
+      {
+        id: `rows-overlap:${row.id}`,
+        severity: 'fault',
+        subject: 'seats',
+        where: `row ${row.id}`,
+        message: `Its heads are ${lengthText(apart)} from those of row ${other.id}: the seats stand in each other.`,
+        value: apart,
+        limit: SHARED_M,
+        unit: 'm',
+        source: 'common practice',
+        remedies:
+          y === null
+            ? [{ text: 'There is no room for both rows: take one out, or make the room longer.' }]
+            : [
+                {
+                  text: `Move the row to ${lengthText(y)} from the screen wall.`,
+                  edit: { kind: 'row', id: row.id, change: { y } },
+                },
+              ],
+        place: { kind: 'row', row: row.id },
+      },
+    ];
+  });
 }
 
 export function screenFindings({ project, lengthText }: FindingContext): readonly Finding[] {

@@ -23,9 +23,42 @@ export function speakerFindings(context: FindingContext): readonly Finding[] {
     }
     const outside = outsideOf(context, speaker, channel);
     if (outside) findings.push(outside);
+    else if (speaker.distanceM < LEAST_DISTANCE_M) findings.push(atEars(context, speaker, channel));
     else if (!speaker.inRange) findings.push(offAngle(project, speaker, channel, layout.source));
   }
   return findings;
+}
+
+/** Nearer to the ears than this is no loudspeaker place, m (our own convention). */
+const LEAST_DISTANCE_M = 0.3;
+
+/** A loudspeaker on the listener: angle, delay and level from there say nothing. */
+function atEars(
+  { project, lengthText }: FindingContext,
+  speaker: SpeakerResult,
+  channel: Channel,
+): Finding {
+  const position = nominalPlace(project, channel);
+  return {
+    id: `speaker-at-ears:${channel.label}`,
+    severity: 'fault',
+    subject: 'speakers',
+    where: `${channel.name} (${channel.label})`,
+    message: `${channel.name} stands ${lengthText(speaker.distanceM)} from the reference seat's ears: its angle, delay and level say nothing.`,
+    value: speaker.distanceM,
+    limit: LEAST_DISTANCE_M,
+    unit: 'm',
+    source: 'our own convention',
+    remedies: position
+      ? [
+          {
+            text: 'Put it on the wall at its nominal angle.',
+            edit: { kind: 'speaker', channel: channel.label, position },
+          },
+        ]
+      : [{ text: SEAT_FIRST }],
+    place: { kind: 'speaker', channel: channel.label },
+  };
 }
 
 /** What to do where no place can be found from the reference seat. */

@@ -103,6 +103,8 @@ export function parseLength(text: string, units: LengthUnits): ParsedLength {
   if (rest === '') return feet ? accept(feetM) : refuse(text, units);
   const inches = INCHES.exec(rest);
   if (!inches || (inches[1] === undefined && inches[2] === undefined)) return refuse(text, units);
+  // A bare number is feet, so a bare number with a fraction is nobody's guess.
+  if (!feet && !/["n]|inches/.test(clean) && units === 'imperial') return refuseBare(text);
   const below = Number(inches[3] ?? 1);
   if (below === 0) return refuse(text, units);
   const inchCount = toNumber(inches[1] ?? '0') + Number(inches[2] ?? 0) / below;
@@ -112,6 +114,14 @@ export function parseLength(text: string, units: LengthUnits): ParsedLength {
 const toNumber = (text: string | undefined): number => Number((text ?? '0').replace(',', '.'));
 
 const accept = (metres: number): ParsedLength => ({ ok: true, metres: roundLength(metres) });
+
+function refuseBare(text: string): ParsedLength {
+  const typed = text.trim().slice(0, 30);
+  return {
+    ok: false,
+    sentence: `"${typed}" could be feet or inches. Mark it, like 13 1/2" or 13' 6".`,
+  };
+}
 
 function refuse(text: string, units: LengthUnits): ParsedLength {
   const shown =

@@ -10,6 +10,7 @@ import type {
   Face,
   Patch,
   PlacedSpeaker,
+  Point,
   Project,
   Room,
   RoomObject,
@@ -30,6 +31,7 @@ export type Edit =
       readonly channel: string;
       readonly position: PlacedSpeaker['position'];
     }
+  | { readonly kind: 'subwoofer'; readonly id: string; readonly position: Point }
   | { readonly kind: 'layout'; readonly layout: string; readonly placed: readonly PlacedSpeaker[] }
   | { readonly kind: 'row'; readonly id: string; readonly change: Partial<Omit<Row, 'id' | 'x'>> }
   | { readonly kind: 'reference'; readonly row: string; readonly seat: number }
@@ -68,6 +70,12 @@ function edited(project: Project, edit: Edit): Project {
       };
     case 'speaker':
       return { ...project, speakers: { ...project.speakers, placed: placedWith(project, edit) } };
+    case 'subwoofer': {
+      const subwoofers = project.speakers.subwoofers.map((sub) =>
+        sub.id === edit.id ? { ...sub, position: edit.position } : sub,
+      );
+      return { ...project, speakers: { ...project.speakers, subwoofers } };
+    }
     case 'layout':
       return {
         ...project,
@@ -177,6 +185,8 @@ export function editName(edit: Edit, project: Project): string {
       return `${edit.face} finish`;
     case 'speaker':
       return `place of ${edit.channel}`;
+    case 'subwoofer':
+      return `place of ${edit.id}`;
     case 'layout':
       return edit.layout === project.speakers.layout
         ? 'loudspeaker places'

@@ -17,7 +17,7 @@ function moved(at: number, axis: number, before: number, after: number): number 
   const grown = after - before;
   // Both walls are asked in the same way, so that a mirrored pair is always answered alike.
   const onWall = (distance: number): boolean =>
-    distance < Math.min(ON_WALL_M, before / 4) - TOUCH_M;
+    distance > -TOUCH_M && distance < Math.min(ON_WALL_M, before / 2) - TOUCH_M;
   if (onWall(before - at)) return at + grown;
   if (axis === 0 && !onWall(at)) return at + grown / 2;
   return at;

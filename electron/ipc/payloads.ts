@@ -12,12 +12,12 @@ const text = z.string().max(MAX_TEXT_CHARACTERS);
 const name = z.string().min(1).max(200);
 const token = z.string().regex(/^[A-Za-z0-9_-]{16,64}$/);
 
+const keptRoom = { text, name, token: token.nullable() };
 const autosaveRecord = z.strictObject({
-  text,
-  name,
-  token: token.nullable(),
+  ...keptRoom,
   savedAtMs: z.number().nonnegative(),
   unsaved: z.boolean(),
+  before: z.strictObject(keptRoom).nullable(),
 });
 
 type PayloadSchemas = { readonly [M in HostMethod]: z.ZodType<Parameters<Host[M]>> };

@@ -8,17 +8,20 @@ export function useShortcuts(filing: Filing): void {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent): void => {
       const session = useSession.getState();
-      const typing =
-        event.target instanceof HTMLElement && event.target.matches('[data-typing="true"]');
-      const inField = event.target instanceof HTMLElement && event.target.matches('[data-typing]');
+      const field = event.target instanceof HTMLElement ? event.target : null;
+      const typing = field?.matches('[data-typing="true"]') ?? false;
+      const inField = field?.matches('[data-typing]') ?? false;
       const command = event.ctrlKey || event.metaKey;
       const key = event.key.toLowerCase();
       const run = (action: () => unknown): void => {
         event.preventDefault();
         action();
       };
+      // What stands in a field counts as typed: leaving the field takes it.
+      if (command && (key === 's' || key === 'o') && typing) field?.blur();
       if (command && key === 's') run(event.shiftKey ? filing.saveAs : filing.save);
       else if (command && key === 'o') run(filing.open);
+      else if (command && key === 'p') run(filing.print);
       else if (typing) return;
       else if (command && key === 'z') run(event.shiftKey ? session.redo : session.undo);
       else if (command && key === 'y') run(session.redo);

@@ -52,7 +52,7 @@ export function SpeakerTable(props: SpeakerTableProps): ReactElement {
                   <td>{speaker.azimuthDeg.toFixed(1)}°</td>
                   <td>{channel ? (from === to ? `${from}°` : `${from} to ${to}°`) : 'none'}</td>
                   <td>{speaker.elevationDeg.toFixed(1)}°</td>
-                  <td>{formatLength(speaker.distanceM, units, 4)}</td>
+                  <td>{formatLength(speaker.distanceM, units)}</td>
                   <td>{speaker.delayMs.toFixed(2)} ms</td>
                   <td>{speaker.levelDb.toFixed(1)} dB</td>
                 </tr>

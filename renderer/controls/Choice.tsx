@@ -12,10 +12,12 @@ export interface ChoiceProps<T extends string> {
   readonly value: T;
   readonly onChange: (value: T) => void;
   readonly hideLegend?: boolean;
+  /** The chosen one was pressed again. */
+  readonly onAgain?: () => void;
 }
 
 export function Choice<T extends string>(props: ChoiceProps<T>): ReactElement {
-  const { legend, options, value, onChange, hideLegend = false } = props;
+  const { legend, options, value, onChange, hideLegend = false, onAgain } = props;
   const name = useId();
   return (
     <fieldset className="choice">
@@ -28,6 +30,9 @@ export function Choice<T extends string>(props: ChoiceProps<T>): ReactElement {
             value={option.value}
             checked={option.value === value}
             onChange={() => onChange(option.value)}
+            onClick={() => {
+              if (option.value === value) onAgain?.();
+            }}
           />
           <span>{option.label}</span>
         </label>

@@ -16,6 +16,9 @@ export interface LengthFieldProps {
   readonly shortLabel?: string;
 }
 
+/** A limit is shown to the nearest sixteenth of an inch; typed as shown it is taken as the limit. */
+const SHOWN_M = 0.0254 / 32;
+
 let focusCount = 0;
 
 export function LengthField(props: LengthFieldProps): ReactElement {
@@ -26,11 +29,12 @@ export function LengthField(props: LengthFieldProps): ReactElement {
   const take = (text: string): string | null => {
     const parsed = parseLength(text, units);
     if (!parsed.ok) return parsed.sentence;
-    if (parsed.metres < lowM || parsed.metres > highM) {
+    const within = Math.min(Math.max(parsed.metres, lowM), highM);
+    if (Math.abs(parsed.metres - within) > SHOWN_M) {
       const nearest = parsed.metres < lowM ? lowM : highM;
       return `${label} can be ${formatLength(lowM, units)} to ${formatLength(highM, units)}. The nearest to what you typed is ${formatLength(nearest, units)}.`;
     }
-    onChange(parsed.metres, null);
+    onChange(within, null);
     return null;
   };
 

@@ -36,7 +36,11 @@ export function TypedField(props: TypedFieldProps): ReactElement {
   };
 
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>): void => {
-    if (event.key === 'Enter') take(event.currentTarget.value);
+    if (event.key === 'Enter') {
+      // The key is used up here: whatever gets the focus next must not take it as a press.
+      event.preventDefault();
+      take(event.currentTarget.value);
+    }
     if (event.key === 'Escape') reset();
     if (onStep && (event.key === 'ArrowUp' || event.key === 'ArrowDown')) {
       event.preventDefault();

@@ -15,6 +15,15 @@ export interface CameraRigProps {
   readonly size: ShellSize;
   /** True while a drag is on: the eye stays still under the hand. */
   readonly held: boolean;
+  /** A new number brings the whole room back into the picture. */
+  readonly refit: number;
+}
+
+interface Shown {
+  readonly view: View;
+  readonly size: ShellSize;
+  readonly aspect: number;
+  readonly refit: number;
 }
 
 interface Glide {
@@ -26,14 +35,14 @@ interface Glide {
 const eased = (t: number): number => t * t * (3 - 2 * t);
 const stillPreferred = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
 
-export function CameraRig({ view, size, held }: CameraRigProps): null {
+export function CameraRig({ view, size, held, refit }: CameraRigProps): null {
   const camera = useThree((state) => state.camera as PerspectiveCamera);
   const element = useThree((state) => state.gl.domElement);
   const viewport = useThree((state) => state.size);
   const invalidate = useThree((state) => state.invalidate);
   const controls = useRef<OrbitControls | null>(null);
   const glide = useRef<Glide | null>(null);
-  const shown = useRef<{ view: View; size: ShellSize; aspect: number } | null>(null);
+  const shown = useRef<Shown | null>(null);
   const aspect = viewport.width / Math.max(1, viewport.height);
 
   useEffect(() => {
@@ -64,7 +73,7 @@ export function CameraRig({ view, size, held }: CameraRigProps): null {
     let to = viewPose(view, size, aspect);
     if (present) {
       const from = poseOf(camera, orbit);
-      if (present.view === view) {
+      if (present.view === view && present.refit === refit) {
         // The same view of a changed room: keep the person's angle, pan and zoom.
         const direction = { ...(turns ? from : to), fovDeg: from.fovDeg };
         const before = frameRoom(view, present.size, direction, present.aspect);
@@ -83,9 +92,9 @@ export function CameraRig({ view, size, held }: CameraRigProps): null {
     } else {
       stand(camera, orbit, to);
     }
-    shown.current = { view, size, aspect };
+    shown.current = { view, size, aspect, refit };
     invalidate();
-  }, [view, size, aspect, held, camera, invalidate]);
+  }, [view, size, aspect, held, refit, camera, invalidate]);
 
   useFrame(() => {
     const orbit = controls.current;

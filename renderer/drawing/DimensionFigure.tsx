@@ -1,6 +1,6 @@
 /** The figure on a dimension line: press it to type another. */
 
-import { useState, type ReactElement } from 'react';
+import { useRef, useState, type ReactElement } from 'react';
 import { formatLength } from '../../core/quantity/length';
 import { SIZE_LIMITS_M } from '../../core/room/project';
 import { LengthField } from '../controls/LengthField';
@@ -24,18 +24,21 @@ export function DimensionFigure({
   const units = useSession((session) => session.units);
   const change = useSession((session) => session.change);
   const [typing, setTyping] = useState(false);
+  const typed = useRef(false);
+  const close = (): void => {
+    typed.current = true;
+    setTyping(false);
+  };
   const [lowM, highM] = SIZE_LIMITS_M[side];
   if (typing) {
     return (
       <div
         className="dimension-typing"
         onBlur={(event) => {
-          const inside = event.currentTarget.contains(event.relatedTarget);
-          const broken = event.currentTarget.querySelector('[aria-invalid="true"]');
-          if (!inside && !broken) setTyping(false);
+          if (!event.currentTarget.contains(event.relatedTarget)) setTyping(false);
         }}
         onKeyDown={(event) => {
-          if (event.key === 'Escape') setTyping(false);
+          if (event.key === 'Escape') close();
         }}
         ref={(element) => element?.querySelector('input')?.focus()}
       >
@@ -46,7 +49,7 @@ export function DimensionFigure({
           highM={highM}
           onChange={(value, gesture) => {
             change({ kind: 'size', size: { ...size, [side]: value } }, gesture);
-            if (gesture === null) setTyping(false);
+            if (gesture === null) close();
           }}
         />
       </div>
@@ -55,6 +58,11 @@ export function DimensionFigure({
   return (
     <button
       type="button"
+      // After typing, the keyboard goes on from the figure and not from the top of the page.
+      ref={(element) => {
+        if (typed.current) element?.focus();
+        typed.current = false;
+      }}
       className={marked ? 'dimension-figure marked' : 'dimension-figure'}
       aria-label={`${SIDE_NAMES[side]} ${formatLength(size[side], units)}: type another`}
       onClick={() => setTyping(true)}

@@ -29,6 +29,7 @@ export function Drawing(): ReactElement {
   const analysis = useAnalysis();
   const units = useSession((session) => session.units);
   const view = useSession((session) => session.view);
+  const refit = useSession((session) => session.refit);
   const subject = useSession((session) => session.subject);
   const channel = useSession((session) => session.channel);
   const findingId = useSession((session) => session.findingId);
@@ -85,14 +86,20 @@ export function Drawing(): ReactElement {
         frameloop="demand"
         flat
         dpr={[1, 2]}
-        gl={{ antialias: true, alpha: true, powerPreference: 'low-power' }}
+        // The picture is kept, so that it is there when the window is printed.
+        gl={{
+          antialias: true,
+          alpha: true,
+          powerPreference: 'low-power',
+          preserveDrawingBuffer: true,
+        }}
         aria-label={`Drawing of the room, ${VIEW_NAMES[view]}`}
         role="img"
         fallback={
           <p>This window cannot draw in three dimensions; figures and charts still work.</p>
         }
       >
-        <CameraRig view={view} size={size} held={held} />
+        <CameraRig view={view} size={size} held={held} refit={refit} />
         <SideWatcher
           view={view}
           near={near}

@@ -162,7 +162,7 @@ function speakerLabel(context: LabelContext, label: string): PlacedLabel {
     node: (
       <DragHandle
         className={`speaker-chip${inRange ? '' : ' outside'}${marked ? ' marked' : ''}`}
-        label={`${name}, azimuth ${speaker?.azimuthDeg.toFixed(1) ?? ''} degrees, ${inRange ? 'within' : 'outside'} its window: drag, or arrow keys`}
+        label={`${name}, azimuth ${speaker?.azimuthDeg.toFixed(1) ?? ''}, elevation ${speaker?.elevationDeg.toFixed(1) ?? ''} degrees, ${inRange ? 'within' : 'outside'} its window: drag, or arrow keys`}
         stage={stage}
         onStart={takeHold(context)}
         onEnd={() => hold(false)}
@@ -186,7 +186,7 @@ function speakerLabel(context: LabelContext, label: string): PlacedLabel {
         }}
       >
         {inRange ? null : <span aria-hidden="true">▲ </span>}
-        <b>{known?.short ?? label}</b> {speaker ? `${speaker.azimuthDeg.toFixed(0)}°` : ''}
+        <b>{known?.short ?? label}</b> {speaker ? `${Math.round(speaker.azimuthDeg) || 0}°` : ''}
         {speaker && Math.abs(speaker.elevationDeg) >= 0.5 ? (
           <small>
             {' '}
@@ -237,7 +237,7 @@ function rowLabels(context: LabelContext): readonly PlacedLabel[] {
           }}
         >
           Row {i + 1}
-          {view === 'room' ? null : ` · ${formatLength(row.y, units, 4)}`}
+          {view === 'room' ? null : ` · ${formatLength(row.y, units)}`}
         </DragHandle>
       ),
     };
@@ -269,7 +269,7 @@ function namePlates({
     plate(
       'screen',
       screen,
-      `Screen ${formatLength(project.screen.widthM, units, 4)}`,
+      `Screen ${formatLength(project.screen.widthM, units)}`,
       place?.kind === 'screen',
     ),
     ...(fittingHandles ? [] : project.room.solids).map((solid) =>

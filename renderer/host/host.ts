@@ -30,13 +30,19 @@ export interface RecentFile {
   readonly token: FileToken;
 }
 
-export interface AutosaveRecord {
+/** A room by its text and the file it belongs to. */
+export interface KeptRoom {
   readonly text: string;
   readonly name: string;
   readonly token: FileToken | null;
+}
+
+export interface AutosaveRecord extends KeptRoom {
   readonly savedAtMs: number;
   /** True where the text was not in the file when it was kept. */
   readonly unsaved: boolean;
+  /** Unsaved work that this room has replaced: opening another room must not lose it. */
+  readonly before: KeptRoom | null;
 }
 
 /** What the desktop menu (or its keyboard shortcut) asks the window to do. */

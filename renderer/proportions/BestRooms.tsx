@@ -7,9 +7,9 @@ import { isSame } from '../../core/room/same';
 import { useProject, useSession } from '../state/session';
 import { useProportions } from './proportions-store';
 
-/** `3.85 × 6.00 × 2.26 m`, or feet and inches to a quarter. */
+/** `3.85 × 6.00 × 2.26 m`, or feet and inches. */
 function sizeText({ width, length, height }: ShellSize, units: LengthUnits): string {
-  const text = [width, length, height].map((side) => formatLength(side, units, 4)).join(' × ');
+  const text = [width, length, height].map((side) => formatLength(side, units)).join(' × ');
   return units === 'metric' ? `${text.replaceAll(' m', '')} m` : text;
 }
 

@@ -19,7 +19,7 @@ export function TitleBlock(): ReactElement {
   const file = useSession((session) => fileOf(session).name);
   const unsaved = useSession(isUnsaved);
   const { width, length, height } = project.room.size;
-  const size = [width, length, height].map((side) => formatLength(side, units, 4)).join(' × ');
+  const size = [width, length, height].map((side) => formatLength(side, units)).join(' × ');
   return (
     <div className="title-block" aria-label="Title block">
       <RoomName />

@@ -1,4 +1,4 @@
-/** One press changes the view; the eye glides there. */
+/** One press changes the view; the eye glides there. Pressed again, it shows the whole room. */
 
 import type { ReactElement } from 'react';
 import { Choice } from '../controls/Choice';
@@ -16,7 +16,14 @@ export function ViewChoice(): ReactElement {
   const setView = useSession((session) => session.setView);
   return (
     <div className="view-choice">
-      <Choice legend="View" hideLegend options={OPTIONS} value={view} onChange={setView} />
+      <Choice
+        legend="View"
+        hideLegend
+        options={OPTIONS}
+        value={view}
+        onChange={setView}
+        onAgain={() => setView(view)}
+      />
     </div>
   );
 }

@@ -40,5 +40,8 @@ export function bareRoom(): WorkState {
     }),
   );
   if (!opened.ok) throw new Error('the bare room is broken');
-  return { project: opened.project, file: { name: 'new.room.json', token: null, saved: null } };
+  return {
+    project: opened.project,
+    file: { name: 'new.room.json', token: null, saved: opened.project },
+  };
 }

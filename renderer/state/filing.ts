@@ -3,9 +3,11 @@
 import type { StoreApi } from 'zustand';
 import { openRoom, saveRoom, type Fault } from '../../core/room/open-room';
 import { tables } from '../../core/report/tables';
-import type { Host, HostOutcome, MenuCommand, OpenedFile } from '../host/host';
+import type { Project } from '../../core/room/project';
+import type { Host, HostOutcome, KeptRoom, MenuCommand, OpenedFile } from '../host/host';
 import { bareRoom, EXAMPLES, exampleRoom, type ExampleId } from './examples';
 import { fileOf, isUnsaved, projectOf, type Session } from './session';
+import { hasUnsaved, type WorkState } from './work';
 
 export interface Filing {
   readonly edition: Host['edition'];
@@ -32,9 +34,22 @@ export function faultLines(faults: readonly Fault[]): readonly string[] {
   return more > 0 ? [...shown, `and ${more} more`] : shown;
 }
 
+const keptRoom = ({ project, file }: WorkState): KeptRoom => ({
+  text: saveRoom(project),
+  name: file.name,
+  token: file.token,
+});
+
+const workOf = (project: Project, { name, token }: KeptRoom, saved: boolean): WorkState => ({
+  project,
+  file: { name, token, saved: saved ? project : null },
+});
+
 export function createFiling(
   host: Host,
   store: Pick<StoreApi<Session>, 'getState' | 'subscribe'>,
+  /** Prepares the sheet for paper around a print. */
+  onPaper: <T>(print: () => Promise<T>) => Promise<T>,
 ): Filing {
   const session = (): Session => store.getState();
 
@@ -76,13 +91,14 @@ export function createFiling(
   };
 
   const keep = (): Promise<void> => {
-    const { name, token } = fileOf(session());
+    const { past, present } = session().work;
+    const { file } = present.state;
+    const before = past.findLast(({ state }) => state.file !== file && hasUnsaved(state));
     return host.keepAutosave({
-      text: saveRoom(projectOf(session())),
-      name,
-      token,
+      ...keptRoom(present.state),
       savedAtMs: Date.now(),
       unsaved: isUnsaved(session()),
+      before: before ? keptRoom(before.state) : null,
     });
   };
 
@@ -98,10 +114,7 @@ export function createFiling(
       });
       return;
     }
-    session().restore({
-      project: opened.project,
-      file: { name: kept.name, token: kept.token, saved: kept.unsaved ? null : opened.project },
-    });
+    session().restore(workOf(opened.project, kept, !kept.unsaved), replaced(kept.before));
     if (kept.unsaved) {
       session().notify({
         tone: 'good',
@@ -109,6 +122,12 @@ export function createFiling(
         lines: [`It was kept on ${new Date(kept.savedAtMs).toLocaleString()}.`],
       });
     }
+  };
+
+  /** Unsaved work that the kept room had replaced, where it can still be read. */
+  const replaced = (before: KeptRoom | null): WorkState | null => {
+    const opened = before && openRoom(before.text);
+    return before && opened?.ok ? workOf(opened.project, before, false) : null;
   };
 
   const watch = (): void => {
@@ -122,6 +141,7 @@ export function createFiling(
       clearTimeout(timer);
       timer = setTimeout(flush, KEEP_AFTER_MS);
     });
+    window.addEventListener('pagehide', flush);
     document.addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'hidden') flush();
     });
@@ -151,7 +171,7 @@ export function createFiling(
         session().notify({ tone: 'good', title: `Wrote ${outcome.value.name}`, lines: [] });
     },
     print: async () => {
-      const outcome = await host.print();
+      const outcome = await onPaper(() => host.print());
       if (outcome.kind === 'failed') failed('The sheet was not printed', outcome.sentence);
     },
   };

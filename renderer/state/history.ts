@@ -36,9 +36,31 @@ export function record<S>(
   };
 }
 
-/** The present state replaced without a step: for what is not the person's work. */
-export function amend<S>(history: History<S>, state: S): History<S> {
-  return { ...history, present: { ...history.present, state } };
+/** Every state of the history changed alike, without a step: for what is not the person's work. */
+export function amendAll<S>(history: History<S>, change: (state: S) => S): History<S> {
+  const amended = (step: Step<S>): Step<S> => ({ ...step, state: change(step.state) });
+  return {
+    past: history.past.map(amended),
+    present: amended(history.present),
+    future: history.future.map(amended),
+  };
+}
+
+/** What a change of `gesture` starts from: the state before that gesture, else the present one. */
+export function baseOf<S>(history: History<S>, gesture: string | null): S {
+  const goesOn = gesture !== null && gesture === history.present.gesture;
+  return (goesOn ? history.past.at(-1) : undefined)?.state ?? history.present.state;
+}
+
+/** The history without the present step, as if its gesture had not been: nothing to redo. */
+export function dropPresent<S>(history: History<S>): History<S> {
+  const before = history.past.at(-1);
+  return before ? { past: history.past.slice(0, -1), present: before, future: [] } : history;
+}
+
+/** A history that begins one named step back. */
+export function startAfter<S>(before: S, state: S, name: string): History<S> {
+  return record(startHistory(before), state, name);
 }
 
 export function undo<S>(history: History<S>): History<S> {

@@ -13,7 +13,7 @@ import type { Layout } from '../../core/speakers/layouts';
 import { exampleRoom } from './examples';
 import * as history from './history';
 import { keepPreferences, readPreferences, showAppearance, type Appearance } from './preferences';
-import type { FileState, WorkState } from './work';
+import { hasUnsaved, type FileState, type WorkState } from './work';
 
 export const VIEWS = ['room', 'plan', 'section', 'front'] as const;
 export type View = (typeof VIEWS)[number];
@@ -34,6 +34,8 @@ export interface Session {
   readonly units: LengthUnits;
   readonly appearance: Appearance;
   readonly view: View;
+  /** Counts the wishes to see the whole room: a view pressed (again), another room opened. */
+  readonly refit: number;
   readonly subject: OpenSubject;
   readonly findingId: string | null;
   readonly channel: string | null;
@@ -45,8 +47,8 @@ export interface Session {
   /** Change the room; edits of one gesture are one step of the history. */
   readonly change: (edit: Edit, gesture?: string | null) => void;
   readonly load: (work: WorkState, name: string) => void;
-  /** Replace the room without a step: recovery at start. */
-  readonly restore: (work: WorkState) => void;
+  /** Recovery at start: the room, and the unsaved one that it had replaced, for undo. */
+  readonly restore: (work: WorkState, before: WorkState | null) => void;
   readonly markSaved: (file: FileState) => void;
   readonly undo: () => void;
   readonly redo: () => void;
@@ -80,6 +82,7 @@ export const useSession = create<Session>((set, get) => {
     units: preferences.units,
     appearance: preferences.appearance,
     view: 'room',
+    refit: 0,
     subject: 'shell',
     findingId: null,
     channel: null,
@@ -89,22 +92,36 @@ export const useSession = create<Session>((set, get) => {
     change: (edit, gesture = null) => {
       const { work } = get();
       const { project, file } = work.present.state;
-      const next = applyEdit(project, edit);
-      if (next === project) return;
-      const name =
-        gesture !== null && gesture === work.present.gesture
-          ? work.present.name
-          : stepName(edit, project, get().analysis.layout);
+      // A gesture tells where it has got to, not how far it has come: it always starts from the room
+      // that it found, so that a drag in and back leaves nothing behind.
+      const base = history.baseOf(work, gesture).project;
+      const next = applyEdit(base, edit);
+      if (next === project || (next === base && base === project)) return;
+      if (next === base) {
+        show(history.dropPresent(work));
+        return;
+      }
+      const name = stepName(edit, base, get().analysis.layout);
       show(history.record(work, { project: next, file }, name, gesture));
     },
     load: (state, name) => {
       show(history.record(get().work, state, name));
-      set({ findingId: null, channel: null, fitting: null });
+      set(({ refit }) => ({ findingId: null, channel: null, fitting: null, refit: refit + 1 }));
     },
-    restore: (state) => show(history.startHistory(state)),
+    restore: (state, before) =>
+      show(
+        before
+          ? history.startAfter(before, state, `open ${state.file.name}`)
+          : history.startHistory(state),
+      ),
     markSaved: (file) => {
       const { work } = get();
-      set({ work: history.amend(work, { ...work.present.state, file }) });
+      const { file: old } = work.present.state;
+      // Every step since the room was opened belongs to the file it now has: after undo, saving must
+      // not write to the one before.
+      set({
+        work: history.amendAll(work, (state) => (state.file === old ? { ...state, file } : state)),
+      });
     },
     undo: () => show(history.undo(get().work)),
     redo: () => show(history.redo(get().work)),
@@ -117,7 +134,7 @@ export const useSession = create<Session>((set, get) => {
       showAppearance(appearance);
       set({ appearance });
     },
-    setView: (view) => set({ view }),
+    setView: (view) => set(({ refit }) => ({ view, refit: refit + 1 })),
     setSubject: (subject) => set({ subject }),
     chooseFinding: (findingId) => set({ findingId }),
     chooseChannel: (channel) => set({ channel }),
@@ -138,8 +155,7 @@ function stepName(edit: Edit, project: Project, layout: Layout | null): string {
 
 export const projectOf = (session: Session): Project => session.work.present.state.project;
 export const fileOf = (session: Session): FileState => session.work.present.state.file;
-export const isUnsaved = (session: Session): boolean =>
-  projectOf(session) !== fileOf(session).saved;
+export const isUnsaved = (session: Session): boolean => hasUnsaved(session.work.present.state);
 
 /** The present project, for components. */
 export const useProject = (): Project => useSession(projectOf);

@@ -15,3 +15,6 @@ export interface WorkState {
   readonly project: Project;
   readonly file: FileState;
 }
+
+/** True where the room differs from what its file holds. */
+export const hasUnsaved = ({ project, file }: WorkState): boolean => project !== file.saved;

@@ -88,7 +88,14 @@ describe.runIf(browserOrSkip())('the host in a browser', () => {
   });
 
   it('keeps the work at hand over a reload', async () => {
-    const record = { text: '{"a":1}', name: 'den', token: null, savedAtMs: 5, unsaved: true };
+    const record = {
+      text: '{"a":1}',
+      name: 'den',
+      token: null,
+      savedAtMs: 5,
+      unsaved: true,
+      before: null,
+    };
     expect(await page.evaluate(() => window.hostUnderTest.readAutosave())).toBeNull();
     await page.evaluate((kept) => window.hostUnderTest.keepAutosave(kept), record);
     await page.reload();

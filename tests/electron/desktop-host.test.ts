@@ -33,7 +33,7 @@ describe('the host of the desktop program', () => {
     for (const outcome of outcomes) expect(outcome.kind).toBe('failed');
     expect(await host.recent()).toEqual([]);
     expect(await host.readAutosave()).toBeNull();
-    const record = { text: '', name: 'x', token: null, savedAtMs: 1, unsaved: true };
+    const record = { text: '', name: 'x', token: null, savedAtMs: 1, unsaved: true, before: null };
     await expect(host.keepAutosave(record)).resolves.toBeUndefined();
   });
 });

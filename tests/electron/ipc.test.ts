@@ -78,7 +78,7 @@ describe('questions from the window', () => {
     [
       'a record with more than its fields',
       'keepAutosave',
-      [{ text: '', name: 'x', token: null, savedAtMs: 1, unsaved: true, path: '/x' }],
+      [{ text: '', name: 'x', token: null, savedAtMs: 1, unsaved: true, before: null, path: '/x' }],
     ],
   ];
 

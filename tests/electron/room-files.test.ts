@@ -209,7 +209,13 @@ describe('what is kept between runs', () => {
   it('gives the work at hand back, with a new token for the same file', async () => {
     const first = aRun(savingAt(temp.at('den.room.json')));
     const { token } = done(await first.save('{}', 'den', null));
-    const record = { text: '{"a":1}', name: 'den.room.json', savedAtMs: 5, unsaved: true };
+    const record = {
+      text: '{"a":1}',
+      name: 'den.room.json',
+      savedAtMs: 5,
+      unsaved: true,
+      before: null,
+    };
     await first.keepAutosave({ ...record, token });
 
     const second = aRun();

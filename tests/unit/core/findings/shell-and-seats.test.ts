@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { roomOf, type Fields } from '../../support/rooms';
+import { analyze } from '../../../../core/analysis/analyze';
+import { applyEdit } from '../../../../core/room/edits';
+import { given, roomOf, type Fields } from '../../support/rooms';
 import { findingIds, findingOf, tried } from '../../support/remedies';
 
 describe('a ceiling', () => {
@@ -160,3 +162,42 @@ function roomRanks(
     return severities.indexOf(severity) * 10 + subjects.indexOf(subject);
   });
 }
+
+describe('rows of a room that became too short', () => {
+  it('are brought in one behind the other, never onto each other', () => {
+    let project = roomOf(
+      { size: { width: 4, length: 3, height: 2.4 } },
+      {
+        seating: {
+          rows: [
+            { id: 'a', seats: 3, y: 3.6 },
+            { id: 'b', seats: 3, y: 5.2 },
+          ],
+        },
+      },
+    );
+    for (let round = 0; round < 4; round++) {
+      const finding = analyze(project).findings.find(({ id }) => id.startsWith('row-outside'));
+      const edit = finding?.remedies[0]?.edit;
+      if (edit) project = applyEdit(project, edit);
+    }
+    const [a, b] = project.seating.rows.map((row) => row.y);
+    expect(Math.abs(given(a) - given(b))).toBeGreaterThanOrEqual(0.9 - 1e-9);
+    expect(findingIds(project).filter((id) => id.startsWith('row-'))).toEqual([]);
+  });
+
+  it('are a fault where heads of two rows share a place', () => {
+    const project = roomOf(
+      {},
+      {
+        seating: {
+          rows: [
+            { id: 'a', seats: 3, y: 3 },
+            { id: 'b', seats: 3, y: 3.2 },
+          ],
+        },
+      },
+    );
+    expect(findingOf(project, 'rows-overlap:b')).toMatchObject({ severity: 'fault', limit: 0.6 });
+  });
+});

@@ -220,3 +220,39 @@ describe('the reference seat near a wall', () => {
     expect(finding.remedies[0]?.text).not.toMatch(/inside the room/);
   });
 });
+
+describe('a subwoofer', () => {
+  const withSub = (position: readonly number[], room = {}) =>
+    roomOf(room, { speakers: { placed: [], subwoofers: [{ id: 'sub', position }] } });
+
+  it('outside the room or inside a fitting is a fault, and the remedy brings it into the open', () => {
+    const closet = { id: 'closet', kind: 'closet', min: [3, 4, 0], max: [4, 5, 3] };
+    for (const project of [
+      withSub([-1.1, 0.4, 0.2]),
+      withSub([3.5, 4.5, 0.2], { solids: [closet] }),
+    ]) {
+      const finding = findingOf(project, 'subwoofer-outside:sub');
+      expect(finding.severity).toBe('fault');
+      for (const trial of tried(project, finding)) {
+        expect(trial.analysis.findings.map(({ id }) => id)).not.toContain('subwoofer-outside:sub');
+      }
+    }
+  });
+
+  it('in the open is no finding', () => {
+    expect(findingIds(withSub([0.4, 0.4, 0.2]))).not.toContain('subwoofer-outside:sub');
+  });
+});
+
+describe('a loudspeaker at the ears', () => {
+  it('is a fault: no angle, delay or level can be judged from there', () => {
+    const project = roomOf(
+      {},
+      { speakers: { placed: [{ channel: 'M+030', position: [2, 3.1, 1.1] }] } },
+    );
+    expect(findingOf(project, 'speaker-at-ears:M+030')).toMatchObject({
+      severity: 'fault',
+      unit: 'm',
+    });
+  });
+});

@@ -103,6 +103,14 @@ describe('what is no length', () => {
     expect(parseLength('158 1/2 in', 'metric').ok).toBe(true);
   });
 
+  it('asks for a mark where a figure with a fraction could be feet or inches', () => {
+    for (const text of ['13 1/2', '13½', '1/2']) {
+      const parsed = parseLength(text, 'imperial');
+      expect(parsed.ok ? '' : parsed.sentence).toMatch(/could be feet or inches/);
+    }
+    expect(metresOf('13 1/2"', 'imperial')).toBe(0.3429);
+  });
+
   it('shows only the beginning of a very long text', () => {
     const parsed = parseLength('x'.repeat(10_000), 'metric');
     expect(parsed.ok ? '' : parsed.sentence).toHaveLength(80);

@@ -210,3 +210,30 @@ describe('a patch', () => {
     expect(rectAfter({ width: 5 }, 'front', [1, 1, 3, 2])).toEqual([1.5, 1, 3.5, 2]);
   });
 });
+
+describe('a room that is made very small and large again', () => {
+  it('has what hung on its walls on them again, and nothing far outside', () => {
+    const there = roomOf(
+      { size: { width: 4.2, length: 6.4, height: 2.4 } },
+      {
+        seating: {
+          rows: [
+            { id: 'a', seats: 1, y: 3.6 },
+            { id: 'b', seats: 1, y: 5.2 },
+          ],
+        },
+        speakers: {
+          placed: [
+            { channel: 'M+030', position: [0.425, 0.7, 1.1] },
+            { channel: 'M-030', position: [3.775, 0.7, 1.1] },
+          ],
+          subwoofers: [{ id: 'sub', position: [0.5, 0.4, 0.25] }],
+        },
+      },
+    );
+    const small = applyEdit(there, { kind: 'size', size: { width: 1, length: 3, height: 2.4 } });
+    const back = applyEdit(small, { kind: 'size', size: there.room.size });
+    expect(back.speakers).toEqual(there.speakers);
+    expect(back.seating.rows.map((row) => row.y)).toEqual([3.6, 5.2]);
+  });
+});

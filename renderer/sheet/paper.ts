@@ -1,0 +1,39 @@
+/** Printing: the sheet keeps its measures on paper, in ink on white whatever the window looks like. */
+
+import { useSession } from '../state/session';
+import { showAppearance } from '../state/preferences';
+
+/** Inside of A4 across with margins of 10 mm, in CSS pixels. */
+const PAPER_WIDTH_PX = 1046;
+const PAPER_HEIGHT_PX = 715;
+const REDRAW_MS = 200;
+
+/** Tell the print rules how large the drawing and its charts stand on the screen. */
+export function keepPlaceOnPaper(): void {
+  window.addEventListener('beforeprint', () => {
+    const board = document.querySelector('.board')?.getBoundingClientRect();
+    if (!board) return;
+    const { style } = document.documentElement;
+    const zoom = Math.min(1, PAPER_WIDTH_PX / board.width, PAPER_HEIGHT_PX / board.height);
+    style.setProperty('--printed-width', `${board.width}px`);
+    style.setProperty('--printed-height', `${board.height}px`);
+    const evidence = document.querySelector('.evidence')?.getBoundingClientRect();
+    if (evidence) style.setProperty('--printed-evidence', `${evidence.height}px`);
+    style.setProperty('--printed-zoom', String(zoom));
+  });
+}
+
+/** Run `print` with the sheet drawn light; the person's appearance comes back afterwards. */
+export async function onLightPaper<T>(print: () => Promise<T>): Promise<T> {
+  const { appearance } = useSession.getState();
+  const redrawn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, REDRAW_MS));
+  useSession.setState({ appearance: 'light' });
+  showAppearance('light');
+  await redrawn();
+  try {
+    return await print();
+  } finally {
+    useSession.setState({ appearance });
+    showAppearance(appearance);
+  }
+}
