@@ -10,7 +10,8 @@ const root = path.dirname(fileURLToPath(import.meta.url));
 const FLOORS = [
   ['quantity', 'air'],
   ['room'],
-  ['modes', 'decay', 'speakers', 'absorbers'],
+  ['modes', 'shape-modes', 'decay', 'speakers', 'absorbers'],
+  ['response'],
   ['proportions'],
   ['findings'],
   ['analysis'],

@@ -21,6 +21,7 @@ import { searchRooms } from '../../core/proportions/search';
 import type { Bay, Project, ShellSize } from '../../core/room/project';
 import { freeSpace } from '../../core/room/space';
 import { measureEditLatency } from './edit-latency';
+import { measureShapedModes } from './shaped-modes';
 
 const EXAMPLES = ['basement-bay', 'long-room', 'under-the-ducts'];
 /** An edit and its analysis have to be done in this time for a drag to feel immediate, ms. */
@@ -195,6 +196,8 @@ row(
 );
 
 measureSearch();
+console.log('');
+measureShapedModes();
 
 const edits = await measureEditLatency();
 if (edits) {

@@ -1,0 +1,220 @@
+/**
+ * The resonances of the real free space: the shell minus its solids, all walls rigid.
+ *
+ * Spectral elements on the boxes of air give A y = lambda y with lambda = (2 pi f/c)2; block Lanczos
+ * about a shift inside the band finds all modes to the limit, and the count of negative pivots
+ * proves that none below the shift (0.8 of the limit) is missing. What the elements miss at jutting
+ * edges is worked out and taken off (`edge-model.ts`).
+ */
+
+import type { ShellSize } from '../room/project';
+import { edgeExcess } from './edges';
+import { divide, latticeSize, type ElementAxis, type Quality } from './elements';
+import { massOf } from './assembly';
+import { factorise, factorSize, largestFront, type Factor } from './factor';
+import { shapeGrid, type Box, type MovedFace, type ShapeGrid, type ShapeRefusal } from './grid';
+import { lanczos, type LanczosResult } from './lanczos';
+import { eliminationTree, type Tree } from './tree';
+import { shapesOf } from './vectors';
+
+export interface ShapeSpace {
+  readonly size: ShellSize;
+  readonly solids: readonly Box[];
+  readonly speedMS: number;
+}
+
+export interface ShapeOptions {
+  /** All modes to here; 200 Hz where it is not given. */
+  readonly limitHz?: number;
+  /** `coarse` follows a hand that drags; `fine` where it is not given. */
+  readonly quality?: Quality;
+  /** Keep the factor, which the response needs for what lies above the limit. */
+  readonly keepFactor?: boolean;
+}
+
+/** Plain data that can go between threads. */
+export interface ShapeModes {
+  /** Rising, without the mode at zero. */
+  readonly frequenciesHz: Float64Array;
+  /** Estimate per mode of the largest relative error, percent. */
+  readonly errorsPercent: Float64Array;
+  /** The largest of them. */
+  readonly errorPercent: number;
+  readonly limitHz: number;
+  readonly speedMS: number;
+  readonly volumeM3: number;
+  readonly quality: Quality;
+  readonly axes: readonly [ElementAxis, ElementAxis, ElementAxis];
+  /** 1 where an element is air; the last axis runs fastest. */
+  readonly air: Uint8Array;
+  /** Row in `shapes` of each lattice point, -1 within solids. */
+  readonly rowOf: Int32Array;
+  /** Pressure at the points: row point, column mode; mean square over the free space is 1. */
+  readonly shapes: Float64Array;
+  /** Volume that each point stands for, m3. */
+  readonly mass: Float64Array;
+  readonly moved: readonly MovedFace[];
+  /** Modes below `provedToHz`, the one at zero included, counted by the factor's negative pivots. */
+  readonly provedCount: number;
+  readonly provedToHz: number;
+  readonly factor: Factor | null;
+}
+
+export type ShapeOutcome =
+  | { readonly ok: true; readonly modes: ShapeModes }
+  | { readonly ok: false; readonly refusal: ShapeRefusal };
+
+export const SHAPE_LIMIT_HZ = 200;
+/** Highest limit that can be asked for, Hz. */
+export const HIGHEST_LIMIT_HZ = 300;
+/** The shift as a share of the limit's eigenvalue: fewest steps between 0.5 and 0.8. */
+const SHIFT_SHARE = 0.64;
+/** Modes are looked for a little beyond the limit, since some come out too high. */
+const BEYOND: Readonly<Record<Quality, number>> = { fine: 1.004, coarse: 1.012 };
+const MOST_LATTICE = 400_000;
+const MOST_UNKNOWNS = 40_000;
+const MOST_MEGABYTES = 500;
+
+/** Find the modes. Yields the share done every few milliseconds. */
+export function* shapeModes(
+  space: ShapeSpace,
+  options: ShapeOptions = {},
+): Generator<number, ShapeOutcome> {
+  const limitHz = Math.min(options.limitHz ?? SHAPE_LIMIT_HZ, HIGHEST_LIMIT_HZ);
+  const quality = options.quality ?? 'fine';
+  const gridded = shapeGrid(space.size, space.solids);
+  if (!gridded.ok) return gridded;
+  const { grid } = gridded;
+  const waveNumber = (2 * Math.PI * limitHz) / space.speedMS;
+  const elements = divide(grid, waveNumber, quality);
+  const lattice = latticeSize(elements);
+  if (lattice > MOST_LATTICE) return tooLarge('unknowns', lattice, MOST_LATTICE);
+  yield 0.01;
+  const tree = eliminationTree(elements);
+  if (tree.count > MOST_UNKNOWNS) return tooLarge('unknowns', tree.count, MOST_UNKNOWNS);
+  const megabytes = workMegabytes(tree, expectedCount(grid, space, limitHz));
+  if (megabytes > MOST_MEGABYTES) return tooLarge('megabytes', megabytes, MOST_MEGABYTES);
+  yield 0.03;
+
+  const mass = massOf(elements, tree);
+  const scale = mass.map((m) => 1 / Math.sqrt(m));
+  const limit = (BEYOND[quality] * waveNumber) ** 2;
+  let [factor, found]: [Factor | null, LanczosResult | null] = [null, null];
+  // A shift that meets a mode is moved by a little; one move has always been enough.
+  for (let turn = 0; turn < 3 && !found?.complete; turn++) {
+    const shift = SHIFT_SHARE * (1 - 0.012 * turn) * waveNumber ** 2;
+    factor = yield* scaled(factorise(elements, tree, scale, shift), 0.03, 0.25);
+    if (factor.leastPivot < 1e-11) continue;
+    const expected = factor.below * (limit / shift) ** 1.35;
+    found = yield* scaled(lanczos(factor, limit, expected, largestFront(tree)), 0.25, 0.85);
+  }
+  if (!factor || !found?.complete) return { ok: false, refusal: { reason: 'not-converged' } };
+
+  const shapes = yield* scaled(shapesOf(found, 1, scale, 1), 0.85, 0.95);
+  const values = found.values.subarray(1);
+  const excess = yield* scaled(edgeExcess(elements, tree, shapes, values.length), 0.95, 1);
+  const kept = pick(values, excess, waveNumber ** 2);
+  const errorsPercent = kept.map((n) =>
+    estimate(values[n] ?? 0, excess[n] ?? 0, waveNumber, quality, grid),
+  );
+  const toHz = space.speedMS / (2 * Math.PI);
+  const modes: ShapeModes = {
+    frequenciesHz: Float64Array.from(
+      kept,
+      (n) => toHz * Math.sqrt((values[n] ?? 0) - (excess[n] ?? 0)),
+    ),
+    errorsPercent: Float64Array.from(errorsPercent),
+    errorPercent: errorsPercent.reduce((most, error) => Math.max(most, error), 0),
+    limitHz,
+    speedMS: space.speedMS,
+    volumeM3: grid.volumeM3,
+    quality,
+    axes: elements.axes,
+    air: elements.air,
+    rowOf: tree.numberOf,
+    shapes: columns(shapes, values.length, kept, Math.sqrt(grid.volumeM3)),
+    mass,
+    moved: grid.moved,
+    provedCount: factor.below,
+    provedToHz: toHz * Math.sqrt(factor.shift),
+    factor: options.keepFactor ? factor : null,
+  };
+  return { ok: true, modes };
+}
+
+function tooLarge(what: 'unknowns' | 'megabytes', count: number, most: number): ShapeOutcome {
+  return { ok: false, refusal: { reason: 'too-large', what, count: Math.round(count), most } };
+}
+
+/** Shares of a part of the work as shares of the whole. */
+function* scaled<T>(work: Generator<number, T>, from: number, to: number): Generator<number, T> {
+  for (;;) {
+    const step = work.next();
+    if (step.done) return step.value;
+    yield from + (to - from) * step.value;
+  }
+}
+
+/** Modes to expect below `limitHz`: the mean count of a box of that volume (Maa), surface as the shell. */
+function expectedCount(grid: ShapeGrid, { size, speedMS }: ShapeSpace, limitHz: number): number {
+  const ratio = limitHz / speedMS;
+  const { width, length, height } = size;
+  const surface = 2 * (width * length + width * height + length * height);
+  return (
+    ((4 * Math.PI) / 3) * grid.volumeM3 * ratio ** 3 +
+    (Math.PI / 4) * surface * ratio ** 2 +
+    ((width + length + height) / 2) * ratio
+  );
+}
+
+/** Factor, Lanczos basis, shapes and the largest fronts, MB. */
+function workMegabytes(tree: Tree, expected: number): number {
+  const vectors = (4 * expected + 100) * tree.count;
+  return (8 * (factorSize(tree) + vectors + 4 * largestFront(tree) ** 2)) / 1e6;
+}
+
+/** Columns up to the limit by corrected eigenvalue, rising. */
+function pick(values: Float64Array, excess: Float64Array, limit: number): number[] {
+  const corrected = (n: number): number => (values[n] ?? 0) - (excess[n] ?? 0);
+  return [...values.keys()]
+    .filter((n) => corrected(n) <= limit)
+    .sort((a, b) => corrected(a) - corrected(b));
+}
+
+function columns(
+  shapes: Float64Array,
+  modes: number,
+  kept: readonly number[],
+  by: number,
+): Float64Array {
+  const rows = shapes.length / modes;
+  const picked = new Float64Array(rows * kept.length);
+  for (let row = 0, at = 0; row < rows; row++)
+    for (const n of kept) picked[at++] = by * (shapes[row * modes + n] ?? 0);
+  return picked;
+}
+
+/** Phase error at the limit that the widths of the elements allow (`elements.ts`), percent. */
+const PHASE_PERCENT: Readonly<Record<Quality, number>> = { fine: 0.15, coarse: 1 };
+/** Share of an edge's correction that may be off. */
+const EDGE_DOUBT = 0.5;
+/** Iteration and rounding, percent. */
+const FLOOR_PERCENT = 0.01;
+
+/**
+ * Largest relative error of a frequency, percent. Waves: what the elements' widths allow at the limit,
+ * falling with the fourth power below it, as that of the lowest degree (2) does. Edges: half of what
+ * was taken off, since the model is of one edge alone. Moved faces: their volume over the free
+ * volume, twice, as a face at an antinode of an oblique mode has up to four times the mean square.
+ */
+function estimate(
+  value: number,
+  excess: number,
+  waveNumber: number,
+  quality: Quality,
+  grid: ShapeGrid,
+): number {
+  const waves = PHASE_PERCENT[quality] * (value / waveNumber ** 2) ** 2;
+  const edges = (EDGE_DOUBT * 100 * excess) / (2 * value);
+  return waves + edges + (200 * grid.movedM3) / grid.volumeM3 + FLOOR_PERCENT;
+}
