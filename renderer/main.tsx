@@ -13,10 +13,12 @@ import './style/panels.css';
 import './style/absorber.css';
 import './style/decay.css';
 import './style/proportions.css';
+import './style/field.css';
 import './style/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/App';
+import { followRoom } from './field/built-store';
 import { chooseHost } from './host/choose-host';
 import { createFiling } from './state/filing';
 import { useSession } from './state/session';
@@ -25,6 +27,7 @@ import { keepPlaceOnPaper, onLightPaper } from './sheet/paper';
 const filing = createFiling(chooseHost(), useSession, onLightPaper);
 void filing.start();
 keepPlaceOnPaper();
+followRoom();
 
 const root = document.getElementById('root');
 if (root) {

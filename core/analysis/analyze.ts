@@ -19,7 +19,7 @@ import {
 } from '../modes/mode-count';
 import type { ModalDecay } from '../modes/modal-decay';
 import { schroederHz } from '../modes/schroeder';
-import { shellModes, type ShellMode } from '../modes/shell-modes';
+import { shellModes, type ModeOrder, type ShellMode } from '../modes/shell-modes';
 import { carpenterStepM, formatLength, type LengthUnits } from '../quantity/length';
 import type { Project } from '../room/project';
 import { criteriaOf, type Criteria } from '../proportions/criteria';
@@ -27,6 +27,17 @@ import { seatsOf, type Seat } from '../room/seats';
 import { freeSpace, type Surface } from '../room/space';
 import { judgeSpeakers, type SpeakersResult, type SpeakerResult } from '../speakers/judge';
 import { modalDecayOf } from './modal';
+
+/** A mode as built. */
+export interface ShapedMode {
+  readonly frequencyHz: number;
+  /** Order of the shell mode that it is most like; null where it is mixed. */
+  readonly likeShell: ModeOrder | null;
+  /** Frequency less that of the shell mode, Hz; null where it is mixed. */
+  readonly shiftHz: number | null;
+  /** Estimate of its own error, percent. */
+  readonly errorPercent: number;
+}
 
 export interface ModesResult {
   /** Modes of the plain shell, rising, to 200 Hz. */
@@ -39,8 +50,12 @@ export interface ModesResult {
   readonly thirdOctaves: readonly BandCount[];
   /** Mean count below 200 Hz by the formula, beside the listed one. */
   readonly expectedCount: number;
-  /** False where solids fill part of the shell: the list does not know them yet. */
+  /** False where solids fill part of the shell: `shell` does not know them, `shaped` does. */
   readonly exactShape: boolean;
+  /** Modes of the free space with its fittings, rising, to 200 Hz; only where they were asked for. */
+  readonly shaped?: readonly ShapedMode[];
+  /** Estimate of the largest relative error among them, percent. */
+  readonly shapedErrorPercent?: number;
 }
 
 export interface Analysis {

@@ -4,6 +4,7 @@ import { axialFindings } from './axial-modes';
 import type { FindingContext } from './context';
 import { decayFindings } from './decay';
 import { sortFindings, type Finding } from './finding';
+import { fittingFindings } from './fittings';
 import { objectFindings } from './objects';
 import { patchFindings } from './patches';
 import { screenFindings, seatFindings } from './seats-and-screen';
@@ -13,6 +14,7 @@ import { subwooferFindings } from './subwoofers';
 
 const WATCHES: readonly ((context: FindingContext) => readonly Finding[])[] = [
   shellFindings,
+  fittingFindings,
   axialFindings,
   seatFindings,
   screenFindings,

@@ -1,4 +1,4 @@
-/** What the finished size itself brings: head room and what is not in the modes yet. */
+/** What the finished size itself brings: head room, and whether the bay has it. */
 
 import { withinBay } from '../proportions/bay';
 import type { ShellSize } from '../room/project';
@@ -8,23 +8,9 @@ import type { Finding } from './finding';
 /** Least ceiling height of a habitable room, m: 7 ft (IRC R305.1). */
 export const LEAST_CEILING_M = 2.134;
 
-export function shellFindings({ project, space, lengthText }: FindingContext): readonly Finding[] {
+export function shellFindings({ project, lengthText }: FindingContext): readonly Finding[] {
   const findings: Finding[] = [];
-  const { size, solids } = project.room;
-  if (space.volumeM3 <= 0) {
-    findings.push({
-      id: 'no-free-space',
-      severity: 'fault',
-      subject: 'fittings',
-      where: 'fittings',
-      message: 'The fittings fill the whole shell: no room is left.',
-      value: 0,
-      limit: null,
-      unit: 'm',
-      source: 'geometry',
-      remedies: [{ text: 'Take the box that fills the shell out of the room file.' }],
-    });
-  }
+  const { size } = project.room;
   if (size.height < LEAST_CEILING_M) {
     findings.push({
       id: 'ceiling-height',
@@ -48,46 +34,6 @@ export function shellFindings({ project, space, lengthText }: FindingContext): r
     });
   }
   findings.push(...bayFindings(project, lengthText));
-  if (solids.length > 0) {
-    findings.push({
-      id: 'solids-not-in-modes',
-      severity: 'note',
-      subject: 'fittings',
-      where: `${solids.length} ${solids.length === 1 ? 'fitting' : 'fittings'}`,
-      message:
-        'The modes are those of the plain shell: soffits, risers and closets count in volume, area and decay, but do not shift the modes yet.',
-      value: solids.length,
-      limit: null,
-      unit: '',
-      source: 'limit of this version',
-      remedies: [
-        {
-          text: 'Read single mode frequencies as a guide where fittings fill more than a few percent of the room.',
-        },
-      ],
-    });
-  }
-  for (const solid of solids) {
-    const far = [size.width, size.length, size.height];
-    const out = Math.max(
-      ...solid.min.map((at) => -at),
-      ...solid.max.map((at, axis) => at - (far[axis] ?? 0)),
-    );
-    if (out <= 0.0005) continue;
-    findings.push({
-      id: `solid-outside:${solid.id}`,
-      severity: 'warning',
-      subject: 'fittings',
-      where: `${solid.kind} ${solid.id}`,
-      message: `It sticks ${lengthText(out)} out of the shell; only the part inside counts.`,
-      value: out,
-      limit: 0,
-      unit: 'm',
-      source: 'geometry',
-      remedies: [{ text: 'Make the room larger again, or correct the box in the room file.' }],
-      place: { kind: 'solid', id: solid.id },
-    });
-  }
   return findings;
 }
 

@@ -108,30 +108,54 @@ export function admittanceOf(coefficient: number): number {
   return b;
 }
 
-/** Decay of each mode; empty where a face or an object has no figure at all, or no room is left. */
-export function modalDecay(modes: readonly ShellMode[], room: ModalRoom): readonly ModalDecay[] {
+/** A mode as the faces meet it. */
+export interface MetMode {
+  readonly frequencyHz: number;
+  /** Of each face, its area times the mode's mean square over it, over that in the room; m2. */
+  readonly coverageM2: readonly number[];
+}
+
+export interface DecayTime {
+  /** Time in s in which the mode falls by 60 dB. */
+  readonly decayS: number;
+  /** True where a figure was held from the nearest octave that a source gives. */
+  readonly extrapolated: boolean;
+}
+
+/** Decay of one mode; null where a face or an object has no figure at all, or nothing absorbs. */
+export function decayOfMode(
+  { frequencyHz, coverageM2 }: MetMode,
+  room: ModalRoom,
+): DecayTime | null {
   const { volumeM3, speedMS, faces, objects = [], airPerM = () => 0 } = room;
-  if (volumeM3 <= 0) return [];
+  if (volumeM3 <= 0) return null;
+  let extrapolated = false;
+  let wallsM2 = 0;
+  for (const [n, face] of faces.entries()) {
+    const found = valueAt(face.absorption, frequencyHz);
+    if (!found) return null;
+    extrapolated ||= found.held;
+    wallsM2 += admittanceOf(found.value) * (coverageM2[n] ?? 0);
+  }
+  let objectsM2 = 0;
+  for (const object of objects) {
+    const found = valueAt(object, frequencyHz);
+    if (!found) return null;
+    extrapolated ||= found.held;
+    objectsM2 += found.value;
+  }
+  const damping =
+    (speedMS / 2) * (wallsM2 / volumeM3 + objectsM2 / (4 * volumeM3) + airPerM(frequencyHz));
+  return damping > 0 ? { decayS: (3 * Math.LN10) / damping, extrapolated } : null;
+}
+
+/** Decay of each mode of the shell; empty where a face or an object has no figure, or no room is left. */
+export function modalDecay(modes: readonly ShellMode[], room: ModalRoom): readonly ModalDecay[] {
   return modes.flatMap(({ order, frequencyHz }): readonly ModalDecay[] => {
-    let extrapolated = false;
-    let wallsM2 = 0;
-    for (const face of faces) {
-      const found = valueAt(face.absorption, frequencyHz);
-      if (!found) return [];
-      extrapolated ||= found.held;
-      wallsM2 += (order[face.axis] > 0 ? 2 : 1) * admittanceOf(found.value) * face.areaM2;
-    }
-    let objectsM2 = 0;
-    for (const object of objects) {
-      const found = valueAt(object, frequencyHz);
-      if (!found) return [];
-      extrapolated ||= found.held;
-      objectsM2 += found.value;
-    }
-    const damping =
-      (speedMS / 2) * (wallsM2 / volumeM3 + objectsM2 / (4 * volumeM3) + airPerM(frequencyHz));
-    if (damping <= 0) return [];
-    const decayS = (3 * Math.LN10) / damping;
-    return [{ order, frequencyHz, decayS, bandwidthHz: modalBandwidthHz(decayS), extrapolated }];
+    const coverageM2 = room.faces.map(({ axis, areaM2 }) => (order[axis] > 0 ? 2 : 1) * areaM2);
+    const found = decayOfMode({ frequencyHz, coverageM2 }, room);
+    return found
+      ? [{ order, frequencyHz, ...found, bandwidthHz: modalBandwidthHz(found.decayS) }]
+      : [];
   });
 }

@@ -45,11 +45,3 @@ export function* proportionMap(
   }
   return { range, columns, rows, heightM, values };
 }
-
-/** Run a sliced computation to its end in one go: for those who need no progress. */
-export function finish<T>(slices: Generator<number, T>): T {
-  for (;;) {
-    const step = slices.next();
-    if (step.done) return step.value;
-  }
-}

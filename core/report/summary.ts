@@ -18,7 +18,8 @@ export function summary(project: Project, analysis: Analysis): string {
     onOneLine(project.name),
     `  Shell       ${both(size.width)} wide, ${both(size.length)} long, ${both(size.height)} high`,
     `  Free space  ${geometry.volumeM3.toFixed(1)} m3, ${geometry.surfaceM2.toFixed(1)} m2 of surface`,
-    `  Modes       ${modes.shell.length} to 200 Hz: ${counts.axial} axial, ${counts.tangential} tangential, ${counts.oblique} oblique${modes.exactShape ? '' : ' (plain shell: fittings not in the modes yet)'}`,
+    `  Modes       ${modes.shell.length} to 200 Hz: ${counts.axial} axial, ${counts.tangential} tangential, ${counts.oblique} oblique${modes.exactShape ? '' : ' (plain shell)'}`,
+    ...builtLine(modes),
     `  Schroeder   ${modes.schroederHz === null ? 'unknown' : `${modes.schroederHz.toFixed(0)} Hz`}`,
     '',
     '  Decay, s    Sabine  Eyring  corridor',
@@ -44,6 +45,20 @@ export function summary(project: Project, analysis: Analysis): string {
     '',
   ];
   return lines.join('\n');
+}
+
+/** The modes as built, where they were solved. */
+function builtLine({ shaped, shapedErrorPercent }: Analysis['modes']): readonly string[] {
+  if (!shaped) return [];
+  const [first] = shaped;
+  const shift =
+    first?.shiftHz === undefined || first.shiftHz === null
+      ? ''
+      : ` (${first.shiftHz < 0 ? '-' : '+'}${Math.abs(first.shiftHz).toFixed(1)} Hz)`;
+  const mixed = shaped.filter((mode) => mode.likeShell === null).length;
+  return [
+    `  As built    ${shaped.length} to 200 Hz, the lowest ${first?.frequencyHz.toFixed(1) ?? '-'} Hz${shift}, ${mixed} mixed; each within ${(shapedErrorPercent ?? 0).toFixed(2)} %`,
+  ];
 }
 
 function adviceLine({ method, ratio, limit, hz }: Analysis['decay']['advice']): string {

@@ -1,6 +1,7 @@
 /** The tables that go with the build: comma-separated text, one header line, figures in SI units. */
 
 import type { Analysis } from '../analysis/analyze';
+import { modeKind } from '../modes/shell-modes';
 import { finishLookup } from '../room/finishes';
 import type { Project } from '../room/project';
 
@@ -65,9 +66,34 @@ function placementRows(project: Project, analysis: Analysis): readonly Cell[][] 
 }
 
 function modeRows(analysis: Analysis): readonly Cell[][] {
+  const { shell, shaped = [] } = analysis.modes;
   return [
-    ['frequency_hz', 'nx_width', 'ny_length', 'nz_height', 'kind'],
-    ...analysis.modes.shell.map((mode) => [round(mode.frequencyHz, 2), ...mode.order, mode.kind]),
+    [
+      'frequency_hz',
+      'nx_width',
+      'ny_length',
+      'nz_height',
+      'kind',
+      'room',
+      'shift_hz',
+      'error_percent',
+    ],
+    ...shell.map((mode) => [
+      round(mode.frequencyHz, 2),
+      ...mode.order,
+      mode.kind,
+      'plain shell',
+      null,
+      0,
+    ]),
+    ...shaped.map((mode) => [
+      round(mode.frequencyHz, 2),
+      ...(mode.likeShell ?? [null, null, null]),
+      mode.likeShell ? modeKind(mode.likeShell) : 'mixed',
+      'as built',
+      round(mode.shiftHz, 2),
+      round(mode.errorPercent, 3),
+    ]),
   ];
 }
 

@@ -2,7 +2,8 @@
 
 import type { Point } from '../room/project';
 import type { ModalField } from './field';
-import { dampingPerS, decayOf, resonance, type Damping } from './path';
+import type { Damping, DrivenSource } from './path';
+import { fieldWeights } from './picture';
 
 export interface Contribution {
   /** Number in the field; -1 is the mode at zero (pressure the same everywhere). */
@@ -14,24 +15,27 @@ export interface Contribution {
   readonly againstDeg: number;
 }
 
-/** The `most` largest contributions at one frequency, largest first; empty outside the free space. */
+/**
+ * The `most` largest contributions of all `sources` together at one frequency, largest first; empty where
+ * the receiver or every source is outside the free space.
+ */
 export function modesBehind(
   field: ModalField,
-  source: Point,
+  sources: readonly DrivenSource[],
   receiver: Point,
   frequencyHz: number,
   damping: Damping,
   most = 3,
 ): readonly Contribution[] {
-  const [from, to] = [field.shapeAt(source), field.shapeAt(receiver)];
-  if (!from || !to) return [];
-  const by = (4 * Math.PI) / field.volumeM3;
-  const terms = [-1, ...from.keys()].map((mode) => {
-    const modeHz = mode < 0 ? 0 : (field.frequenciesHz[mode] ?? 0);
-    const product = mode < 0 ? 1 : (from[mode] ?? 0) * (to[mode] ?? 0);
-    const term = resonance(modeHz, frequencyHz, dampingPerS(decayOf(damping, mode)), field.speedMS);
-    return { mode, modeHz, re: by * product * term[0], im: by * product * term[1] };
-  });
+  const to = field.shapeAt(receiver);
+  if (!to || !sources.some((source) => field.shapeAt(source.at))) return [];
+  const weights = fieldWeights(field, sources, frequencyHz, damping);
+  const terms = [-1, ...to.keys()].map((mode) => ({
+    mode,
+    modeHz: mode < 0 ? 0 : (field.frequenciesHz[mode] ?? 0),
+    re: mode < 0 ? weights.zeroRe : (weights.re[mode] ?? 0) * (to[mode] ?? 0),
+    im: mode < 0 ? weights.zeroIm : (weights.im[mode] ?? 0) * (to[mode] ?? 0),
+  }));
   const re = terms.reduce((sum, term) => sum + term.re, 0);
   const im = terms.reduce((sum, term) => sum + term.im, 0);
   return terms

@@ -107,6 +107,19 @@ export interface Drive {
   readonly inverted?: boolean;
 }
 
+/** A source that is driven. */
+export interface DrivenSource {
+  readonly at: Point;
+  readonly drive?: Drive;
+}
+
+/** The drive as a complex factor at one frequency. */
+export function driveAt(drive: Drive = {}, frequencyHz: number): readonly [number, number] {
+  const gain = 10 ** ((drive.gainDb ?? 0) / 20) * (drive.inverted ? -1 : 1);
+  const phase = -2 * Math.PI * frequencyHz * ((drive.delayMs ?? 0) / 1000);
+  return [gain * Math.cos(phase), gain * Math.sin(phase)];
+}
+
 /** Sum of responses at one receiver, each with its drive; all over the same frequencies. */
 export function together(
   paths: readonly { readonly path: PathResponse; readonly drive?: Drive }[],
@@ -115,11 +128,9 @@ export function together(
   if (!frequenciesHz) return null;
   const re = new Float64Array(frequenciesHz.length);
   const im = new Float64Array(frequenciesHz.length);
-  for (const { path, drive = {} } of paths) {
-    const gain = 10 ** ((drive.gainDb ?? 0) / 20) * (drive.inverted ? -1 : 1);
+  for (const { path, drive } of paths) {
     frequenciesHz.forEach((hz, f) => {
-      const phase = -2 * Math.PI * hz * ((drive.delayMs ?? 0) / 1000);
-      const [c, s] = [gain * Math.cos(phase), gain * Math.sin(phase)];
+      const [c, s] = driveAt(drive, hz);
       const [a, b] = [path.re[f] ?? 0, path.im[f] ?? 0];
       re[f] = (re[f] ?? 0) + a * c - b * s;
       im[f] = (im[f] ?? 0) + a * s + b * c;

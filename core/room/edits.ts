@@ -18,6 +18,7 @@ import type {
   Screen,
   ShellSize,
   Solid,
+  Subwoofer,
   Target,
 } from './project';
 import { resizeShell } from './resize';
@@ -32,6 +33,12 @@ export type Edit =
       readonly position: PlacedSpeaker['position'];
     }
   | { readonly kind: 'subwoofer'; readonly id: string; readonly position: Point }
+  /** The whole list of subwoofers; `what` names the step. */
+  | {
+      readonly kind: 'subwoofers';
+      readonly subwoofers: readonly Subwoofer[];
+      readonly what: string;
+    }
   | { readonly kind: 'layout'; readonly layout: string; readonly placed: readonly PlacedSpeaker[] }
   | { readonly kind: 'row'; readonly id: string; readonly change: Partial<Omit<Row, 'id' | 'x'>> }
   | { readonly kind: 'reference'; readonly row: string; readonly seat: number }
@@ -76,6 +83,8 @@ function edited(project: Project, edit: Edit): Project {
       );
       return { ...project, speakers: { ...project.speakers, subwoofers } };
     }
+    case 'subwoofers':
+      return { ...project, speakers: { ...project.speakers, subwoofers: edit.subwoofers } };
     case 'layout':
       return {
         ...project,
@@ -203,6 +212,7 @@ export function editName(edit: Edit, project: Project): string {
       return 'decay target';
     case 'bay':
       return 'bay';
+    case 'subwoofers':
     case 'solids':
     case 'patches':
       return edit.what;

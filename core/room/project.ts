@@ -110,9 +110,15 @@ export interface PlacedSpeaker {
   readonly position: Point;
 }
 
+/** A subwoofer by its acoustic centre, and how it is driven; what is absent is 0, or not inverted. */
 export interface Subwoofer {
   readonly id: string;
   readonly position: Point;
+  /** 0 to 30 ms. */
+  readonly delayMs?: number;
+  /** -20 to 6 dB. */
+  readonly levelDb?: number;
+  readonly inverted?: boolean;
 }
 
 export interface Speakers {

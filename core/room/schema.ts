@@ -123,6 +123,14 @@ const row = group({
   eyeHeightM: metres(0.3, 2.5).default(DEFAULT_ROW.eyeHeightM),
 });
 
+const subwoofer = group({
+  id: id(),
+  position: point(),
+  delayMs: number('a delay in milliseconds', 0, 30).optional(),
+  levelDb: number('a level in decibels', -20, 6).optional(),
+  inverted: z.boolean(says('true or false')).optional(),
+});
+
 const faceFinishes = group(
   Object.fromEntries(FACES.map((face) => [face, id().default(DEFAULT_FINISHES[face])])) as Record<
     (typeof FACES)[number],
@@ -178,7 +186,7 @@ export const projectSchema = group({
   speakers: group({
     layout: text(20).default(DEFAULT_SPEAKERS.layout),
     placed: list(group({ channel: id(), position: point() }), 40).default([]),
-    subwoofers: list(group({ id: id(), position: point() }), 16).default([]),
+    subwoofers: list(subwoofer, 16).default([]),
   }).prefault({}),
   target: z
     .discriminatedUnion(

@@ -1,4 +1,4 @@
-/** Which mode of the plain shell each mode of the real room is most like. */
+/** Which modes of the plain shell each mode of the real room is made of, and which it is most like. */
 
 import type { ShellSize } from '../room/project';
 import type { ShapeModes } from './shape-modes';
@@ -10,12 +10,46 @@ export const LIKE_FROM = 0.5;
 /** Shell modes are looked at to this many times the limit: solids can lower a mode. */
 const BEYOND = 1.35;
 
+/** How much of a mode is one of the shell. */
+export interface ShellShare {
+  readonly order: LikeShell;
+  /** Squared overlap of mode and cosine over the free space, each of norm 1 there. */
+  readonly share: number;
+}
+
+/** Smaller shares are not listed, and no more of them than this. */
+const LEAST_SHARE = 0.1;
+const MOST_SHARES = 3;
+
 /**
- * The order of the shell mode that each mode overlaps most, or null. The squared overlap is that of
- * mode and cosine over the free space, each of norm 1 there; it has to be `LIKE_FROM` at least. No
- * order is given twice: the larger overlap has it.
+ * The order of the shell mode that each mode is most like, or null: a share of `LIKE_FROM` at least. No
+ * order is given twice: the larger share has it.
  */
-export function likeShell(modes: ShapeModes, size: ShellSize): readonly (LikeShell | null)[] {
+export function likeShell(
+  shares: readonly (readonly ShellShare[])[],
+): readonly (LikeShell | null)[] {
+  const pairs = shares
+    .flatMap((list, mode) => list.map(({ order, share }) => ({ mode, order, share })))
+    .filter(({ share }) => share >= LIKE_FROM)
+    .sort((a, b) => b.share - a.share);
+  const names: (LikeShell | null)[] = shares.map(() => null);
+  const taken = new Set<string>();
+  for (const { mode, order } of pairs) {
+    if (names[mode] || taken.has(order.join())) continue;
+    names[mode] = order;
+    taken.add(order.join());
+  }
+  return names;
+}
+
+/**
+ * The shell's modes in each mode, the largest shares first. The shell's cosines are not at right angles
+ * over the free space, so shares need not add up to 1.
+ */
+export function shellShares(
+  modes: ShapeModes,
+  size: ShellSize,
+): readonly (readonly ShellShare[])[] {
   const { axes, rowOf, shapes, mass, volumeM3 } = modes;
   const count = modes.frequenciesHz.length;
   const lengths = [size.width, size.length, size.height] as const;
@@ -60,24 +94,18 @@ export function likeShell(modes: ShapeModes, size: ShellSize): readonly (LikeShe
         if (Math.hypot(x / lengths[0], y / lengths[1], z / lengths[2]) > reach) continue;
         candidates.push({ order: [x, y, z], norm: norm(x, y, z), at: at(x, y, z) });
       }
-  const pairs: { mode: number; order: LikeShell; overlap: number }[] = [];
-  for (let mode = 0; mode < count; mode++) {
+  return Array.from({ length: count }, (_, mode) => {
     spread((row) => (mass[row] ?? 0) * (shapes[row * count + mode] ?? 0));
     const products = transform(field, points, cosines, orders, 1);
-    for (const candidate of candidates) {
-      const overlap = (products[candidate.at] ?? 0) ** 2 / (candidate.norm * volumeM3);
-      if (overlap >= LIKE_FROM) pairs.push({ mode, order: candidate.order, overlap });
-    }
-  }
-  pairs.sort((a, b) => b.overlap - a.overlap);
-  const names: (LikeShell | null)[] = Array.from({ length: count }, () => null);
-  const taken = new Set<string>();
-  for (const { mode, order } of pairs) {
-    if (names[mode] || taken.has(order.join())) continue;
-    names[mode] = order;
-    taken.add(order.join());
-  }
-  return names;
+    return candidates
+      .map((candidate): ShellShare => {
+        const share = (products[candidate.at] ?? 0) ** 2 / (candidate.norm * volumeM3);
+        return { order: candidate.order, share };
+      })
+      .filter(({ share }) => share >= LEAST_SHARE)
+      .sort((a, b) => b.share - a.share)
+      .slice(0, MOST_SHARES);
+  });
 }
 
 /** Sums of the field times the cosines of `factor` times each order, axis after axis. */

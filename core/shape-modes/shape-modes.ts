@@ -7,6 +7,7 @@
  * edges is worked out and taken off (`edge-model.ts`).
  */
 
+import { scaled } from '../quantity/slices';
 import type { ShellSize } from '../room/project';
 import { edgeExcess } from './edges';
 import { divide, latticeSize, type ElementAxis, type Quality } from './elements';
@@ -144,15 +145,6 @@ export function* shapeModes(
 
 function tooLarge(what: 'unknowns' | 'megabytes', count: number, most: number): ShapeOutcome {
   return { ok: false, refusal: { reason: 'too-large', what, count: Math.round(count), most } };
-}
-
-/** Shares of a part of the work as shares of the whole. */
-function* scaled<T>(work: Generator<number, T>, from: number, to: number): Generator<number, T> {
-  for (;;) {
-    const step = work.next();
-    if (step.done) return step.value;
-    yield from + (to - from) * step.value;
-  }
 }
 
 /** Modes to expect below `limitHz`: the mean count of a box of that volume (Maa), surface as the shell. */

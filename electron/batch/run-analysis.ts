@@ -1,6 +1,6 @@
 import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
-import { analyze } from '../../core/analysis/analyze';
+import { analyzeWhole } from '../../core/analysis/whole';
 import { summary } from '../../core/report/summary';
 import { tables } from '../../core/report/tables';
 import { decodeRoomBytes, openRoom, type Fault } from '../../core/room/open-room';
@@ -48,7 +48,7 @@ export async function runAnalysis(args: readonly string[], io: BatchIo): Promise
     return EXIT.refused;
   }
   const { project } = opened;
-  const analysis = analyze(project);
+  const analysis = analyzeWhole(project);
   const text = json ? `${JSON.stringify(analysis)}\n` : ended(summary(project, analysis));
 
   if (out !== null) {

@@ -1,7 +1,7 @@
 /** The sheet: subjects down the left, the drawing with its profile below, inputs and findings right. */
 
 import type { ReactElement } from 'react';
-import { Drawing } from '../drawing/Drawing';
+import { DrawingSheet } from '../drawing/DrawingSheet';
 import { FindingsPanel } from '../findings/FindingsPanel';
 import { HeadStrip } from '../sheet/HeadStrip';
 import { NoticeBar } from '../sheet/NoticeBar';
@@ -38,8 +38,7 @@ export function App({ filing }: { readonly filing: Filing }): ReactElement {
       <SubjectIndex />
       <main className="board" aria-label="Drawing">
         <div className="paper">
-          <Drawing />
-          <ViewChoice />
+          <DrawingSheet tools={<ViewChoice />} />
           <TitleBlock />
           <NoticeBar />
         </div>

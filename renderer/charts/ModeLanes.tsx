@@ -7,6 +7,8 @@ import { scaleLinear } from 'd3-scale';
 import { useState, type ReactElement } from 'react';
 import type { ModesResult } from '../../core/analysis/analyze';
 import type { ModeKind, ShellMode } from '../../core/modes/shell-modes';
+import { useTone, type Tone } from '../field/tone';
+import { AxialNames } from './AxialNames';
 import { modeName } from './mode-name';
 import { useBoxSize } from './use-box-size';
 
@@ -29,6 +31,7 @@ export interface ModeLanesProps {
 export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
   const [ref, { width, height }] = useBoxSize<HTMLDivElement>();
   const [pointed, setPointed] = useState<ShellMode | null>(null);
+  const { tone, choose } = useTone();
   const x = scaleLinear([0, 200], [LEFT, Math.max(LEFT + 10, width - RIGHT)]);
   const inner = height - TOP - BOTTOM;
   let y = TOP;
@@ -74,6 +77,11 @@ export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
               point(event.clientX, event.clientY, event.currentTarget.getBoundingClientRect())
             }
             onPointerLeave={() => setPointed(null)}
+            onClick={() => {
+              if (!pointed) return;
+              const { frequencyHz, order } = pointed;
+              choose({ kind: 'mode', of: 'shell', frequencyHz, order });
+            }}
           >
             <defs>
               <pattern id="gap-hatch" width="7" height="7" patternUnits="userSpaceOnUse">
@@ -145,7 +153,7 @@ export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
               return (
                 <line
                   key={mode.order.join()}
-                  className={`mode mode-${mode.kind}${mode === pointed ? ' pointed' : ''}`}
+                  className={`mode mode-${mode.kind}${mode === pointed || isChosen(mode, tone) ? ' pointed' : ''}`}
                   x1={at}
                   x2={at}
                   y1={lane.bottom - tall}
@@ -153,7 +161,11 @@ export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
                 />
               );
             })}
-            <AxialNames modes={modes} x={x} top={axial.top} bottom={axial.bottom} />
+            <AxialNames
+              modes={modes.shell}
+              x={x}
+              rows={[axial.bottom - 46, axial.bottom - 59].filter((row) => row >= axial.top)}
+            />
             {modes.pileUps.map((pileUp) => {
               const [from, to] = [x(pileUp.lowHz) - 3, x(pileUp.highHz) + 3];
               const above = axial.bottom - 31;
@@ -175,36 +187,8 @@ export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
   );
 }
 
-interface AxialNamesProps {
-  readonly modes: ModesResult;
-  readonly x: (hz: number) => number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
-/** Names over the axial modes; a name that would run into the one before it goes a line up. */
-function AxialNames({ modes, x, top, bottom }: AxialNamesProps): ReactElement {
-  const rows = [bottom - 46, bottom - 59];
-  const ends = rows.map(() => -Infinity);
-  return (
-    <g>
-      {modes.shell
-        .filter((mode) => mode.kind === 'axial')
-        .map((mode) => {
-          const at = x(mode.frequencyHz);
-          const row = ends.findIndex((end) => at - 10 > end);
-          const y = rows[row];
-          if (row === -1 || y === undefined || y < top) return null;
-          ends[row] = at + 10;
-          return (
-            <text key={mode.order.join()} className="mode-name" x={at} y={y} textAnchor="middle">
-              {modeName(mode.order)}
-            </text>
-          );
-        })}
-    </g>
-  );
-}
+const isChosen = (mode: ShellMode, tone: Tone | null): boolean =>
+  tone?.kind === 'mode' && tone.of === 'shell' && tone.order?.join() === mode.order.join();
 
 interface SchroederLineProps {
   readonly modes: ModesResult;

@@ -3,6 +3,7 @@
 import { addAfterEffect, Canvas, useFrame } from '@react-three/fiber';
 import { useEffect, useMemo, useRef, useState, type ReactElement } from 'react';
 import { METRES_PER_FOOT } from '../../core/quantity/length';
+import type { Painting } from '../field/painting';
 import { useAnalysis, useProject, useSession, type View } from '../state/session';
 import { CameraRig } from './CameraRig';
 import { dimensionLines, dimensionStrokes, type NearSides } from './dimension-lines';
@@ -13,6 +14,7 @@ import { usePalette } from './palette';
 import { Fittings } from './scene/Fittings';
 import { Loudspeakers } from './scene/Loudspeakers';
 import { Seats } from './scene/Seats';
+import { PressurePaint } from './scene/PressurePaint';
 import { Shell } from './scene/Shell';
 import { Strokes } from './scene/Strokes';
 import type { Stage } from './stage';
@@ -24,7 +26,7 @@ const VIEW_NAMES: Readonly<Record<View, string>> = {
   front: 'cross section to the screen',
 };
 
-export function Drawing(): ReactElement {
+export function Drawing({ painting }: { readonly painting: Painting | null }): ReactElement {
   const project = useProject();
   const analysis = useAnalysis();
   const units = useSession((session) => session.units);
@@ -107,6 +109,7 @@ export function Drawing(): ReactElement {
           centre={[size.width, size.length]}
         />
         <Shell size={size} palette={palette} gridM={units === 'metric' ? 0.5 : METRES_PER_FOOT} />
+        {painting ? <PressurePaint painting={painting} palette={palette} view={view} /> : null}
         <Fittings project={project} palette={palette} />
         <Seats project={project} palette={palette} />
         <Loudspeakers

@@ -31,7 +31,7 @@ const ANGLES: Readonly<Record<View, { theta: number; phi: number; fovDeg: number
 };
 
 /** Share of the picture's half height and width that the room with its dimension lines may take. */
-const FILL = 0.86;
+const FILL = 0.92;
 /** Lettering stands outside the dimension lines by about this, m. */
 const LETTERING_M = 0.2;
 

@@ -2,6 +2,7 @@
 
 import { useEffect, useRef, type ReactElement } from 'react';
 import type { ProportionMap } from '../../core/proportions/map';
+import { channels } from '../drawing/palette';
 import { useSession } from '../state/session';
 
 /** From this unevenness on the shade is full, Hz. */
@@ -52,10 +53,4 @@ export function MapShade({ map, left, top, width, height }: MapShadeProps): Reac
       aria-hidden="true"
     />
   );
-}
-
-/** Red, green and blue of `#rrggbb`. */
-function channels(color: string): readonly number[] {
-  const value = parseInt(color.trim().slice(1), 16);
-  return [(value >> 16) & 255, (value >> 8) & 255, value & 255];
 }

@@ -1,13 +1,20 @@
 /** Fittings: what fills part of the shell, by helper, by figures from the corner, and in the drawing. */
 
-import type { ReactElement } from 'react';
+import { useMemo, useState, type ReactElement } from 'react';
+import { LISTED_TO_HZ } from '../../core/modes/axial-spacing';
+import { shellModes } from '../../core/modes/shell-modes';
 import { FITTING_PRESETS, fittingFrom, LEAST_EXTENT_M } from '../../core/room/fitting-presets';
 import type { Axis } from '../../core/room/faces';
 import type { Point, Solid } from '../../core/room/project';
+import { BuiltLanes } from '../charts/BuiltLanes';
+import { BuiltTable } from '../charts/BuiltTable';
 import { ModeLanes } from '../charts/ModeLanes';
 import { SurfaceTable } from '../charts/SurfaceTable';
+import { Choice } from '../controls/Choice';
 import { LengthField } from '../controls/LengthField';
 import { SelectField } from '../controls/SelectField';
+import { LIMITS_HZ, useBuilt } from '../field/built-store';
+import { useBuiltModes } from '../field/use-painting';
 import { changeFittings, withSolid } from '../fittings/change-fittings';
 import { useAnalysis, useProject, useSession } from '../state/session';
 import { finishGroups } from './decay-finishes';
@@ -57,11 +64,27 @@ export function FittingsInputs(): ReactElement {
         </fieldset>
       )}
       {chosen ? <FittingFields key={chosen.id} solid={chosen} /> : null}
+      {solids.length > 0 ? <LimitChoice /> : null}
       <p className="caution">
         Never box in a shut-off, a cleanout, a vent or an escape window, and cut no joist for a
         beam: your local code and a licensed trade decide.
       </p>
     </>
+  );
+}
+
+function LimitChoice(): ReactElement {
+  const { limitHz, setLimit } = useBuilt();
+  return (
+    <Choice
+      legend="Modes as built, up to"
+      options={LIMITS_HZ.map((hz) => ({ value: `${hz}`, label: `${hz} Hz` }))}
+      value={`${limitHz}`}
+      onChange={(value) => {
+        const known = LIMITS_HZ.find((hz) => `${hz}` === value);
+        if (known) setLimit(known);
+      }}
+    />
   );
 }
 
@@ -139,12 +162,44 @@ function FittingFields({ solid }: { readonly solid: Solid }): ReactElement {
 const replaced = (point: Point, axis: Axis, at: number): Point =>
   point.map((value, i) => (i === axis ? Math.round(at * 1e5) / 1e5 : value)) as unknown as Point;
 
+type Evidence = 'modes' | 'faces';
+
 export function FittingsEvidence(): ReactElement {
-  const { modes } = useAnalysis();
+  const [shown, show] = useState<Evidence>('modes');
+  const tab = (which: Evidence, title: string): ReactElement => (
+    <button type="button" aria-pressed={which === shown} onClick={() => show(which)}>
+      {title}
+    </button>
+  );
   return (
     <>
-      <ModeLanes modes={modes} marked={null} />
-      <SurfaceTable />
+      <div className="evidence-tabs" role="group" aria-label="Evidence for the fittings">
+        {tab('modes', 'Modes')}
+        {tab('faces', 'Areas')}
+      </div>
+      {shown === 'modes' ? <BuiltEvidence /> : <SurfaceTable />}
+    </>
+  );
+}
+
+/** The modes as built beside the shell's; without fittings the two are the same. */
+function BuiltEvidence(): ReactElement {
+  const project = useProject();
+  const { modes, air } = useAnalysis();
+  const built = useBuiltModes();
+  const limitHz = useBuilt((store) => store.limitHz);
+  const shell = useMemo(
+    () =>
+      limitHz === LISTED_TO_HZ
+        ? modes.shell
+        : shellModes(project.room.size, air.speedOfSoundMS, limitHz),
+    [limitHz, modes.shell, project.room.size, air.speedOfSoundMS],
+  );
+  if (project.room.solids.length === 0) return <ModeLanes modes={modes} marked={null} />;
+  return (
+    <>
+      <BuiltLanes shell={shell} built={built} limitHz={limitHz} />
+      <BuiltTable built={built} />
     </>
   );
 }

@@ -1,13 +1,25 @@
 /** The worker: runs one slice after another and listens in between, so that a job can be stopped. */
 
+import { finish } from '../../core/quantity/slices';
+import { shapeModes } from '../../core/shape-modes/shape-modes';
 import type { FromWorker, TaskName, Tasks, ToWorker } from './messages';
 import { beginTask } from './tasks';
 
 const SLICE_MS = 12;
 const stopped = new Set<number>();
+let begun = 0;
 
 const say = (message: FromWorker): void => self.postMessage(message);
-const breathe = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
+
+/** A turn of the event loop. Not by a timer: nested timers wait 4 ms each. */
+const channel = new MessageChannel();
+const resting: (() => void)[] = [];
+channel.port1.onmessage = () => resting.shift()?.();
+const breathe = (): Promise<void> =>
+  new Promise((resolve) => {
+    resting.push(resolve);
+    channel.port2.postMessage(null);
+  });
 
 async function run(job: number, name: TaskName, input: unknown): Promise<void> {
   try {
@@ -31,6 +43,22 @@ async function run(job: number, name: TaskName, input: unknown): Promise<void> {
 }
 
 self.addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
-  if (data.kind === 'stop') stopped.add(data.job);
-  else void run(data.job, data.name, data.input);
+  if (data.kind === 'stop') {
+    stopped.add(data.job);
+    return;
+  }
+  begun += 1;
+  void run(data.job, data.name, data.input);
 });
+
+/** Code that has run before runs several times faster: solve small rooms until the first job comes. */
+async function warmUp(): Promise<void> {
+  const soffit = { min: [0, 0, 2.1], max: [0.6, 3, 2.4] } as const;
+  for (let turn = 0; turn < 6 && begun === 0; turn++) {
+    const size = { width: 2.4 + 0.1 * turn, length: 3, height: 2.4 };
+    finish(shapeModes({ size, solids: [soffit], speedMS: 343 }, { limitHz: 180 }));
+    await breathe();
+  }
+}
+
+void warmUp();

@@ -1,8 +1,12 @@
 /** What a window and its worker say to each other: tasks go in, progress and results come out. */
 
+import type { BuiltOutcome } from '../../core/analysis/built-modes';
+import type { SeatResponses } from '../../core/analysis/seat-response';
 import type { ProportionMap } from '../../core/proportions/map';
 import type { SearchResult } from '../../core/proportions/search';
-import type { Bay, ShellSize } from '../../core/room/project';
+import type { Bay, Project, ShellSize } from '../../core/room/project';
+import type { Quality } from '../../core/shape-modes/elements';
+import type { ShapeSpace } from '../../core/shape-modes/shape-modes';
 
 /** Every long computation by name: what it needs and what it gives. */
 export interface Tasks {
@@ -18,6 +22,20 @@ export interface Tasks {
   readonly search: {
     readonly input: { readonly bay: Bay; readonly present: ShellSize; readonly speedMS: number };
     readonly output: SearchResult;
+  };
+  /** Modes of the free space with its fittings. */
+  readonly built: {
+    readonly input: {
+      readonly space: ShapeSpace;
+      readonly limitHz: number;
+      readonly quality: Quality;
+    };
+    readonly output: BuiltOutcome;
+  };
+  /** The subwoofers at every seat: of the room as built where it can be solved, else of the plain shell. */
+  readonly response: {
+    readonly input: { readonly project: Project; readonly limitHz: number };
+    readonly output: SeatResponses;
   };
 }
 

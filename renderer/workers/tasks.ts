@@ -1,7 +1,10 @@
 /** The computations behind each task, in slices: the same ones run without a worker. */
 
+import { seatResponses } from '../../core/analysis/seat-response';
 import { proportionMap } from '../../core/proportions/map';
 import { searchRooms } from '../../core/proportions/search';
+import { scaled } from '../../core/quantity/slices';
+import { builtForPage, solvedShape } from './built-cache';
 import type { TaskName, Tasks } from './messages';
 
 export type Slices<N extends TaskName> = Generator<number, Tasks[N]['output']>;
@@ -9,6 +12,11 @@ export type Slices<N extends TaskName> = Generator<number, Tasks[N]['output']>;
 const TASKS: { readonly [N in TaskName]: (input: Tasks[N]['input']) => Slices<N> } = {
   map: ({ heightM, speedMS, columns, rows }) => proportionMap(heightM, speedMS, columns, rows),
   search: ({ bay, present, speedMS }) => searchRooms(bay, present, speedMS),
+  built: ({ space, limitHz, quality }) => builtForPage(space, limitHz, quality),
+  *response({ project, limitHz }) {
+    const shape = yield* scaled(solvedShape(project, limitHz), 0, 0.8);
+    return yield* scaled(seatResponses(project, shape), 0.8, 1);
+  },
 };
 
 /** Begin a task; it runs as far as its generator is asked to. */

@@ -8,7 +8,7 @@ import { EigenvalueDecomposition, Matrix } from 'ml-matrix';
 import { divide, type Elements } from '../../core/shape-modes/elements';
 import { gllRule } from '../../core/shape-modes/gll';
 import { shapeGrid, type Box } from '../../core/shape-modes/grid';
-import { likeShell } from '../../core/shape-modes/like-shell';
+import { likeShell, shellShares } from '../../core/shape-modes/like-shell';
 import {
   shapeModes,
   type ShapeModes,
@@ -161,7 +161,7 @@ export function measureShapedModes(): void {
         .filter((hz) => hz <= (quality === 'fine' ? 200 : 190))
         .map((hz, n) => 100 * Math.abs((modes.frequenciesHz[n] ?? 0) / hz - 1));
       const start = performance.now();
-      likeShell(modes, space.size);
+      likeShell(shellShares(modes, space.size));
       console.log(
         `${`${name}, ${quality}`.padEnd(28)}${cell(modes.frequenciesHz.length)}${cell(medianMs)}${cell(longestSliceMs)}${cell(Math.max(...errors), 3)}${cell(modes.errorPercent, 3)}${cell(performance.now() - start)}`,
       );

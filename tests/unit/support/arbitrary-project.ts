@@ -14,6 +14,7 @@ import {
   type RoomObject,
   type Row,
   type Solid,
+  type Subwoofer,
 } from '../../../core/room/project';
 
 /** Metres in whole centimetres. */
@@ -131,6 +132,19 @@ const projector: fc.Arbitrary<NonNullable<Project['projector']>> = open(
   }),
 );
 
+const subwoofer: fc.Arbitrary<Subwoofer> = open(
+  fc.record(
+    {
+      id,
+      position: point,
+      delayMs: tenths(0, 300),
+      levelDb: tenths(-200, 60),
+      inverted: fc.boolean(),
+    },
+    { requiredKeys: ['id', 'position'] },
+  ),
+);
+
 const unique = <T>(item: fc.Arbitrary<T>, key: (value: T) => string, most: number) =>
   fc.uniqueArray(item, { maxLength: most, selector: key });
 
@@ -245,7 +259,7 @@ function projectWith({ solids, finishesCustom, rows }: Names): fc.Arbitrary<Proj
               (speaker) => speaker.channel,
               6,
             ),
-            subwoofers: unique(open(fc.record({ id, position: point })), (sub) => sub.id, 2),
+            subwoofers: unique(subwoofer, (sub) => sub.id, 2),
           }),
         ),
         target: fc.oneof(

@@ -31,14 +31,6 @@ describe('a solid', () => {
     solids: [{ id: 'duct', kind: 'soffit', min: [0, 0, 2.5], max }],
   });
 
-  it('is noted as not yet in the modes', () => {
-    expect(findingOf(roomOf(solid([1, 5, 3])), 'solids-not-in-modes')).toMatchObject({
-      severity: 'note',
-      value: 1,
-    });
-    expect(findingIds(roomOf())).not.toContain('solids-not-in-modes');
-  });
-
   it('that sticks out of the shell is a warning with the length that does', () => {
     expect(findingIds(roomOf(solid([1, 5, 3])))).not.toContain('solid-outside:duct');
     const finding = findingOf(roomOf(solid([1, 5.4, 3])), 'solid-outside:duct');

@@ -11,7 +11,7 @@ import { shapeGrid } from '../../../../core/shape-modes/grid';
 import { largestLocal, solveFour } from '../../../../core/shape-modes/solve';
 import type { ShapeModes, ShapeSpace } from '../../../../core/shape-modes/shape-modes';
 import { eliminationTree } from '../../../../core/shape-modes/tree';
-import { finish } from '../../../../core/proportions/map';
+import { finish } from '../../../../core/quantity/slices';
 import { dampingPerS } from '../../../../core/response/path';
 import type { Point } from '../../../../core/room/project';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { finish } from '../../../../core/proportions/map';
+import { finish } from '../../../../core/quantity/slices';
 import { modesBehind } from '../../../../core/response/behind';
 import { shapedField, shellField } from '../../../../core/response/field';
 import { levelDb, pathResponse, together, type Tail } from '../../../../core/response/path';
@@ -160,7 +160,7 @@ describe('the response', () => {
 
   it('names the mode behind a peak', () => {
     const hz = modes.frequenciesHz[0] ?? 0;
-    const found = modesBehind(field, source, [3.1, 4.4, 1], hz, { modesS: 0.4 });
+    const found = modesBehind(field, [{ at: source }], [3.1, 4.4, 1], hz, { modesS: 0.4 });
     expect(found[0]?.mode).toBe(0);
     expect(found[0]?.againstDeg).toBeLessThan(30);
     expect(found).toHaveLength(3);

@@ -13,6 +13,17 @@ const CHANGES: readonly (readonly [string, Edit])[] = [
   ['room size', { kind: 'size', size: { width: 4, length: 6, height: 2.4 } }],
   ['back finish', { kind: 'finish', face: 'back', finish: 'panel-12-frame' }],
   ['place of M+110', { kind: 'speaker', channel: 'M+110', position: [0.12, 4.2, 1.1] }],
+  [
+    'two subwoofers',
+    {
+      kind: 'subwoofers',
+      what: 'two subwoofers',
+      subwoofers: [
+        { id: 'sub-1', position: [2.1, 0.2, 0.2] },
+        { id: 'sub-2', position: [2.1, 6.2, 0.2], delayMs: 3, levelDb: -3, inverted: true },
+      ],
+    },
+  ],
   ['loudspeaker places', { kind: 'layout', layout: '0+5+0', placed: [] }],
   ['layout 0+7+0', { kind: 'layout', layout: '0+7+0', placed: [] }],
   ['seat row', { kind: 'row', id: 'row-1', change: { y: 3.4 } }],

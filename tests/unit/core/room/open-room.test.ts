@@ -202,6 +202,16 @@ describe('names in a file', () => {
     );
   });
 
+  it.each([
+    [{ delayMs: 31 }, 'must be a delay in milliseconds from 0 to 30; the file says 31.'],
+    [{ levelDb: 7 }, 'must be a level in decibels from -20 to 6; the file says 7.'],
+    [{ inverted: 1 }, 'must be true or false; the file says 1.'],
+  ])('are refused where a subwoofer cannot be driven so (%j)', (drive, sentence) => {
+    const subwoofers = [{ id: 's', position: [1, 1, 1], ...drive }];
+    const path = `speakers.subwoofers[0].${Object.keys(drive)[0] ?? ''}`;
+    expect(faultsOf(fileOf({}, { speakers: { subwoofers } }))).toEqual([{ path, sentence }]);
+  });
+
   it('must be rows and seats that exist where a reference names them', () => {
     const seating = (reference: Fields): Fields =>
       fileOf({}, { seating: { rows: [{ id: 'a', y: 3, seats: 3 }], reference } });

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { shellModes } from '../../../../core/modes/shell-modes';
-import { finish } from '../../../../core/proportions/map';
+import { finish } from '../../../../core/quantity/slices';
 import { modeShapeAt, planeMap } from '../../../../core/shape-modes/evaluate';
 import { divide } from '../../../../core/shape-modes/elements';
 import { factorise } from '../../../../core/shape-modes/factor';
 import { shapeGrid, type Box } from '../../../../core/shape-modes/grid';
-import { likeShell } from '../../../../core/shape-modes/like-shell';
+import { likeShell, shellShares } from '../../../../core/shape-modes/like-shell';
 import { shapeModes, type ShapeModes } from '../../../../core/shape-modes/shape-modes';
 import { eliminationTree } from '../../../../core/shape-modes/tree';
 import { SPEED_MS, sizeOf, solved } from './solve';
@@ -277,12 +277,12 @@ describe('names', () => {
   it('are those of the formula in the plain shell', () => {
     const modes = solved(ROOM, []);
     const exact = shellModes(ROOM, SPEED_MS, 200).map((mode) => mode.order);
-    expect(likeShell(modes, ROOM)).toEqual(exact);
+    expect(likeShell(shellShares(modes, ROOM))).toEqual(exact);
   });
 
   it('are given once at most, and to the low modes of a room with a soffit', () => {
     const modes = solved(ROOM, [SOFFIT]);
-    const names = likeShell(modes, ROOM);
+    const names = likeShell(shellShares(modes, ROOM));
     const given = names.filter((name) => name !== null).map((name) => name.join());
     expect(new Set(given).size).toBe(given.length);
     expect(names.slice(0, 3)).toEqual([

@@ -1,4 +1,4 @@
-import { finish } from '../../../../core/proportions/map';
+import { finish } from '../../../../core/quantity/slices';
 import type { ShellSize } from '../../../../core/room/project';
 import type { Box } from '../../../../core/shape-modes/grid';
 import {

@@ -1,0 +1,86 @@
+/** Modes of the room as it will be built, beside those of the plain shell. Slow: in slices. */
+
+import { speedOfSoundMS } from '../air/medium';
+import { modeFrequencyHz, type ModeOrder } from '../modes/shell-modes';
+import { scaled } from '../quantity/slices';
+import type { Project } from '../room/project';
+import type { ShapeRefusal } from '../shape-modes/grid';
+import { likeShell, shellShares, type ShellShare } from '../shape-modes/like-shell';
+import {
+  shapeModes,
+  type ShapeModes,
+  type ShapeOptions,
+  type ShapeSpace,
+} from '../shape-modes/shape-modes';
+
+export interface BuiltMode {
+  readonly frequencyHz: number;
+  /** Estimate of the largest relative error, percent. */
+  readonly errorPercent: number;
+  /** Order of the shell mode that it is most like; null where it is mixed. */
+  readonly likeShell: ModeOrder | null;
+  /** The shell's modes that it is made of, the largest share first. */
+  readonly shares: readonly ShellShare[];
+  /** Frequency less that of the shell mode, Hz; null where it is mixed. */
+  readonly shiftHz: number | null;
+}
+
+export interface BuiltModes {
+  /** Rising, to the limit that was asked for. */
+  readonly modes: readonly BuiltMode[];
+  /** Estimate of the largest relative error of all, percent. */
+  readonly errorPercent: number;
+  /** What the pressure anywhere in the room is computed from. */
+  readonly shape: ShapeModes;
+}
+
+export type BuiltOutcome =
+  | { readonly ok: true; readonly built: BuiltModes }
+  | { readonly ok: false; readonly refusal: ShapeRefusal };
+
+/** What the modes of a project depend on, and nothing else. */
+export function spaceOf({ room, air }: Project): ShapeSpace {
+  const { width, length, height } = room.size;
+  return {
+    size: { width, length, height },
+    solids: room.solids.map(({ min, max }) => ({ min, max })),
+    speedMS: speedOfSoundMS(air.temperatureC),
+  };
+}
+
+/** Solve the free space and name its modes. Yields the share done every few milliseconds. */
+export function* builtModes(
+  space: ShapeSpace,
+  options: ShapeOptions = {},
+): Generator<number, BuiltOutcome> {
+  const outcome = yield* scaled(shapeModes(space, options), 0, 0.97);
+  if (!outcome.ok) return outcome;
+  const shape = outcome.modes;
+  const shares = shellShares(shape, space.size);
+  const names = likeShell(shares);
+  const modes = Array.from(shape.frequenciesHz, (frequencyHz, n): BuiltMode => {
+    const order = names[n] ?? null;
+    return {
+      frequencyHz,
+      errorPercent: shape.errorsPercent[n] ?? 0,
+      likeShell: order,
+      shares: shares[n] ?? [],
+      shiftHz: order ? frequencyHz - modeFrequencyHz(order, space.size, space.speedMS) : null,
+    };
+  });
+  return { ok: true, built: { modes, errorPercent: shape.errorPercent, shape } };
+}
+
+/** Why there are no such modes, and what to do, as a sentence. */
+export function refusalSentence(refusal: ShapeRefusal): string {
+  switch (refusal.reason) {
+    case 'no-air':
+      return 'The fittings fill the whole shell: no room is left to compute.';
+    case 'separate-parts':
+      return `The fittings cut the room into ${refusal.parts} parts. Open a passage between them, or leave the part that nobody sits in out of the shell.`;
+    case 'too-large':
+      return `The fittings are too many or too crooked to compute the modes as built (${refusal.count.toLocaleString('en')} ${refusal.what}, at most ${refusal.most.toLocaleString('en')}). Draw neighbours as one box and line their faces up.`;
+    case 'not-converged':
+      return 'The modes as built did not settle. Move one fitting by a step and try again.';
+  }
+}

@@ -1,0 +1,78 @@
+/** How long the modes of a field ring, for the pressure that they make: from what is on every face. */
+
+import { decayOfMode } from '../modes/modal-decay';
+import { DEFAULT_DECAY_S, type Damping } from '../response/path';
+import type { ShellField } from '../response/field';
+import { FACES_BY_AXIS, type Axis } from '../room/faces';
+import type { Point, Project } from '../room/project';
+import type { FreeSpace } from '../room/space';
+import { SLIVER_M } from '../shape-modes/grid';
+import { coverageOfFaces } from '../shape-modes/on-faces';
+import type { ShapeModes } from '../shape-modes/shape-modes';
+import { modalRoom } from './modal';
+
+export interface FieldDamping {
+  readonly damping: Damping & { readonly modesS: Float64Array };
+  /** Modes for which a face has no figure at all, so that `DEFAULT_DECAY_S` stands in. */
+  readonly defaulted: number;
+}
+
+/** Decay of the plain shell's modes, in the field's order. */
+export function shellDamping(project: Project, space: FreeSpace, field: ShellField): FieldDamping {
+  const room = modalRoom(project, space);
+  return dampingOf(field.frequenciesHz, room, (n) =>
+    room.faces.map(({ axis, areaM2 }) => ((field.orders[n]?.[axis] ?? 0) > 0 ? 2 : 1) * areaM2),
+  );
+}
+
+/**
+ * Decay of the modes as built: each mode's own pressure on each face, where the shell's formula has 2 or
+ * 1. A patch shares in its face by its area.
+ */
+export function builtDamping(project: Project, space: FreeSpace, shape: ShapeModes): FieldDamping {
+  const room = modalRoom(project, space);
+  const names = [...new Set(space.surfaces.map((surface) => surface.face))];
+  const numberOf = new Map(names.map((name, n) => [name, n]));
+  const coverage = coverageOfFaces(
+    shape,
+    (middle, axis, side) => numberOf.get(faceAt(project, middle, axis, side) ?? '') ?? null,
+    names.length,
+  );
+  const faceArea = names.map((name) =>
+    space.surfaces.reduce((sum, s) => sum + (s.face === name ? s.areaM2 : 0), 0),
+  );
+  const shares = space.surfaces.map((surface) => {
+    const face = numberOf.get(surface.face) ?? 0;
+    return { face, share: surface.areaM2 / (faceArea[face] ?? 1) };
+  });
+  return dampingOf(shape.frequenciesHz, room, (n) =>
+    shares.map(({ face, share }) => share * (coverage[face]?.[n] ?? 0)),
+  );
+}
+
+function dampingOf(
+  frequenciesHz: Float64Array,
+  room: ReturnType<typeof modalRoom>,
+  coverageOf: (mode: number) => readonly number[],
+): FieldDamping {
+  let defaulted = 0;
+  const modesS = frequenciesHz.map((frequencyHz, n) => {
+    const found = decayOfMode({ frequencyHz, coverageM2: coverageOf(n) }, room);
+    if (!found) defaulted += 1;
+    return found?.decayS ?? DEFAULT_DECAY_S;
+  });
+  return { damping: { modesS }, defaulted };
+}
+
+/** Name of the face that lies at `middle` towards `side`: of the shell, or of the first solid there. */
+function faceAt({ room }: Project, middle: Point, axis: Axis, side: -1 | 1): string | null {
+  const far = [room.size.width, room.size.length, room.size.height][axis] ?? 0;
+  const atShell = side === 1 ? middle[axis] > far - SLIVER_M / 2 : middle[axis] < SLIVER_M / 2;
+  if (atShell) return FACES_BY_AXIS[axis]?.[side === 1 ? 1 : 0] ?? null;
+  const beyond: [number, number, number] = [...middle];
+  beyond[axis] += side * SLIVER_M;
+  const solid = room.solids.find(({ min, max }) =>
+    beyond.every((at, n) => at > (min[n] ?? 0) - SLIVER_M && at < (max[n] ?? 0) + SLIVER_M),
+  );
+  return solid ? `${solid.id}:${FACES_BY_AXIS[axis]?.[side === 1 ? 0 : 1] ?? ''}` : null;
+}

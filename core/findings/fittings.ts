@@ -1,0 +1,156 @@
+/** Fittings that leave no room, cut it up, stick out of it, or leave layers too thin to matter. */
+
+import type { Project, Solid } from '../room/project';
+import { shapeGrid, SLIVER_M, type MovedFace, type ShapeRefusal } from '../shape-modes/grid';
+import type { FindingContext } from './context';
+import type { Finding } from './finding';
+
+export function fittingFindings({ project, lengthText }: FindingContext): readonly Finding[] {
+  const { size, solids } = project.room;
+  if (solids.length === 0) return [];
+  const gridded = shapeGrid(size, solids);
+  return [
+    ...(gridded.ok ? slivers(project, gridded.grid.moved, lengthText) : []),
+    ...(gridded.ok ? [] : [refusalFinding(gridded.refusal)]),
+    ...solids.flatMap((solid) => stickingOut(project, solid, lengthText)),
+  ];
+}
+
+const FAULT = {
+  severity: 'fault',
+  subject: 'fittings',
+  where: 'fittings',
+  source: 'geometry',
+} as const;
+
+/** What a refusal of the modes as built means for the person. */
+export function refusalFinding(refusal: ShapeRefusal): Finding {
+  switch (refusal.reason) {
+    case 'no-air':
+      return {
+        ...FAULT,
+        id: 'no-free-space',
+        message: 'The fittings fill the whole shell: no room is left.',
+        value: 0,
+        limit: null,
+        unit: 'm',
+        remedies: [{ text: 'Take the box that fills the shell out of the room file.' }],
+      };
+    case 'separate-parts':
+      return {
+        ...FAULT,
+        id: 'space-in-parts',
+        message: `The fittings cut the room into ${refusal.parts} parts that no air joins: its modes as built are those of ${refusal.parts} rooms, and are not computed.`,
+        value: refusal.parts,
+        limit: 1,
+        unit: '',
+        remedies: [
+          {
+            text: 'Leave a passage between the parts, or draw only the part that you sit in as the shell.',
+          },
+        ],
+      };
+    case 'too-large':
+      return {
+        ...FAULT,
+        id: 'modes-too-large',
+        severity: 'warning',
+        message: `The fittings have too many faces at different places for the modes as built: ${refusal.count.toLocaleString('en')} ${refusal.what} where ${refusal.most.toLocaleString('en')} can be taken. The modes shown are those of the plain shell.`,
+        value: refusal.count,
+        limit: refusal.most,
+        unit: '',
+        source: 'limit of this version',
+        remedies: [
+          { text: 'Draw neighbouring boxes as one, and line up faces that are nearly level.' },
+        ],
+      };
+    case 'not-converged':
+      return {
+        ...FAULT,
+        id: 'modes-not-settled',
+        severity: 'warning',
+        message: 'The modes as built did not settle; those shown are of the plain shell.',
+        value: null,
+        limit: null,
+        unit: '',
+        source: 'limit of this version',
+        remedies: [{ text: 'Move one of the fittings by a step.' }],
+      };
+  }
+}
+
+/** Faces that were moved in the modes: one finding for each fitting, with the drawing put right. */
+function slivers(
+  project: Project,
+  moved: readonly MovedFace[],
+  lengthText: FindingContext['lengthText'],
+): readonly Finding[] {
+  // Neighbours meet in the middle, so all are put right at once.
+  const solids = project.room.solids.map((solid, n) =>
+    moved.filter((face) => face.solid === n).reduce(lined, solid),
+  );
+  return project.room.solids.flatMap((solid, n): readonly Finding[] => {
+    const faces = moved.filter((face) => face.solid === n);
+    if (faces.length === 0) return [];
+    const most = faces.reduce((far, face) => Math.max(far, Math.abs(face.toM - face.fromM)), 0);
+    return [
+      {
+        id: `sliver:${solid.id}`,
+        severity: 'note',
+        subject: 'fittings',
+        where: `${solid.kind} ${solid.id}`,
+        message: `It leaves or is a layer thinner than ${lengthText(SLIVER_M)}: in the modes its face counts ${lengthText(most)} from where it is drawn. Volume and areas stay exact.`,
+        value: most,
+        limit: SLIVER_M,
+        unit: 'm',
+        source: 'limit of this version',
+        remedies: [
+          {
+            text: 'Line faces up that nearly touch.',
+            edit: { kind: 'solids', solids, what: 'line up fittings' },
+          },
+        ],
+        place: { kind: 'solid', id: solid.id },
+      },
+    ];
+  });
+}
+
+/** The solid with one face where it was moved to. */
+function lined(solid: Solid, { axis, fromM, toM }: MovedFace): Solid {
+  const low = Math.abs(solid.min[axis] - fromM) <= Math.abs(solid.max[axis] - fromM);
+  const put = (point: Solid['min']): Solid['min'] => {
+    const next: [number, number, number] = [...point];
+    next[axis] = Number(toM.toFixed(5));
+    return next;
+  };
+  return low ? { ...solid, min: put(solid.min) } : { ...solid, max: put(solid.max) };
+}
+
+function stickingOut(
+  { room }: Project,
+  solid: Solid,
+  lengthText: FindingContext['lengthText'],
+): readonly Finding[] {
+  const far = [room.size.width, room.size.length, room.size.height];
+  const out = Math.max(
+    ...solid.min.map((at) => -at),
+    ...solid.max.map((at, axis) => at - (far[axis] ?? 0)),
+  );
+  if (out <= 0.0005) return [];
+  return [
+    {
+      id: `solid-outside:${solid.id}`,
+      severity: 'warning',
+      subject: 'fittings',
+      where: `${solid.kind} ${solid.id}`,
+      message: `It sticks ${lengthText(out)} out of the shell; only the part inside counts.`,
+      value: out,
+      limit: 0,
+      unit: 'm',
+      source: 'geometry',
+      remedies: [{ text: 'Make the room larger again, or correct the box in the room file.' }],
+      place: { kind: 'solid', id: solid.id },
+    },
+  ];
+}

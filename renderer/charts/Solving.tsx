@@ -1,0 +1,35 @@
+/** How far the modes as built have come: progress with a stop, or why there are none. */
+
+import type { ReactElement } from 'react';
+import { refusalSentence } from '../../core/analysis/built-modes';
+import { useBuilt } from '../field/built-store';
+
+export function Solving(): ReactElement | null {
+  const { share, stopped, failure, outcome, quality, stop, restart } = useBuilt();
+  if (share !== null) {
+    return (
+      <span className="solving" role="status">
+        <progress value={share} aria-label="Solving the modes as built" />
+        <button type="button" onClick={stop}>
+          Stop
+        </button>
+      </span>
+    );
+  }
+  if (stopped || failure) {
+    return (
+      <span className="solving">
+        {failure ?? 'Stopped.'}
+        <button type="button" onClick={restart}>
+          Solve them
+        </button>
+      </span>
+    );
+  }
+  if (outcome && !outcome.ok) {
+    return <span className="solving complaint">{refusalSentence(outcome.refusal)}</span>;
+  }
+  return outcome && quality === 'coarse' ? (
+    <span className="solving">coarse, to 150 Hz, while you drag</span>
+  ) : null;
+}

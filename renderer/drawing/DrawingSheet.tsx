@@ -1,0 +1,19 @@
+/** The drawing under a strip of its own: what belongs to the view, and the key of what is painted. */
+
+import type { ReactElement, ReactNode } from 'react';
+import { usePainting } from '../field/use-painting';
+import { Drawing } from './Drawing';
+import { PaintKey } from './PaintKey';
+
+export function DrawingSheet({ tools }: { readonly tools: ReactNode }): ReactElement {
+  const painting = usePainting();
+  return (
+    <>
+      <div className="drawing-strip">
+        {tools}
+        {painting ? <PaintKey painting={painting} /> : null}
+      </div>
+      <Drawing painting={painting} />
+    </>
+  );
+}

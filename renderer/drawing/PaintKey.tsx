@@ -1,0 +1,86 @@
+/** What the painted pressure means, on the sheet beside the drawing. */
+
+import type { ReactElement } from 'react';
+import { modeName } from '../charts/mode-name';
+import { BAND_DB, BANDS } from '../field/painting';
+import type { ShownPainting } from '../field/use-painting';
+import { useTone, type Tone } from '../field/tone';
+import { useSession, type View } from '../state/session';
+import { shadeOf } from './paint-colors';
+
+const STEPS = 9;
+
+export function PaintKey({ painting }: { readonly painting: ShownPainting }): ReactElement {
+  const { tone, choose } = useTone();
+  const view = useSession((session) => session.view);
+  return (
+    <div className="paint-key" aria-label="Key of the painted pressure">
+      <p>
+        <b>{painting.frequencyHz.toFixed(1)} Hz</b> {tone ? nameOf(tone) : ''}
+        <small>{whereOf(view)}</small>
+      </p>
+      <div className="paint-legend">
+        {painting.kind === 'mode' ? <ModeScale /> : <LevelScale />}
+      </div>
+      <button
+        type="button"
+        aria-label="Take the pressure off the drawing"
+        title="Take the pressure off the drawing"
+        onClick={() => choose(null)}
+      >
+        ×
+      </button>
+    </div>
+  );
+}
+
+function nameOf(tone: Tone): string {
+  if (tone.kind === 'frequency') return 'all subwoofers together';
+  const name = tone.order ? modeName(tone.order) : 'mixed';
+  return tone.of === 'built' ? `${name}, as built` : `${name}, plain shell`;
+}
+
+const whereOf = (view: View): string =>
+  view === 'plan' ? 'pressure at ear height' : 'pressure on the faces';
+
+function ModeScale(): ReactElement {
+  const values = Array.from({ length: STEPS }, (_, n) => (2 * n) / (STEPS - 1) - 1);
+  return (
+    <>
+      <div className="paint-scale">
+        {values.map((value) => (
+          <i key={value} style={shadeStyle(value, 'mode')} />
+        ))}
+      </div>
+      <div className="paint-words">
+        <span>loud −</span>
+        <span>| silent line</span>
+        <span>+ loud</span>
+      </div>
+    </>
+  );
+}
+
+function LevelScale(): ReactElement {
+  const levels = Array.from({ length: BANDS }, (_, band) => -BAND_DB * band);
+  return (
+    <>
+      <div className="paint-scale">
+        {levels.map((level) => (
+          <i key={level} style={shadeStyle(level - 0.5, 'frequency')} />
+        ))}
+      </div>
+      <div className="paint-words">
+        <span>loudest</span>
+        <span>a line every {BAND_DB} dB</span>
+        <span>−{BAND_DB * (BANDS - 1)} dB</span>
+      </div>
+    </>
+  );
+}
+
+function shadeStyle(value: number, kind: 'mode' | 'frequency'): { background: string } {
+  const { share, other } = shadeOf(value, kind);
+  const full = other ? 'var(--ink)' : 'var(--accent)';
+  return { background: `color-mix(in srgb, ${full} ${(100 * share).toFixed(1)}%, var(--raised))` };
+}

@@ -1,0 +1,74 @@
+/** The painting of the chosen tone in the present room. */
+
+import { useMemo } from 'react';
+import { spaceOf } from '../../core/analysis/built-modes';
+import { drivenSource, roomField, type RoomField } from '../../core/analysis/seat-response';
+import { shapedField, shellField } from '../../core/response/field';
+import { LISTED_TO_HZ } from '../../core/modes/axial-spacing';
+import { useAnalysis, useProject } from '../state/session';
+import { builtOf, spaceKey, useBuilt } from './built-store';
+import { paintFrequency, paintMode, type Painting } from './painting';
+import { sheetsOf } from './sheets';
+import { modeMeant, useTone } from './tone';
+
+/** The modes as built of the present room; null where they are not known, or nothing fills the shell. */
+export function useBuiltModes() {
+  const project = useProject();
+  const key = useMemo(() => spaceKey(project), [project]);
+  return useBuilt((store) => builtOf(store, key));
+}
+
+/** The field that pressure is summed from: as built where that is known, else the plain shell's. */
+export function useRoomField(): RoomField {
+  const project = useProject();
+  const built = useBuiltModes();
+  return useMemo(() => roomField(project, built?.shape ?? null), [project, built]);
+}
+
+export interface ShownPainting extends Painting {
+  /** Frequency that it was computed for, which may have moved with the room. */
+  readonly frequencyHz: number;
+}
+
+export function usePainting(): ShownPainting | null {
+  const project = useProject();
+  const { listening } = useAnalysis();
+  const built = useBuiltModes();
+  const tone = useTone((store) => store.tone);
+  const earsM = listening?.[2] ?? null;
+  const { subwoofers } = project.speakers;
+  const sheets = useMemo(() => (tone ? sheetsOf(project, earsM) : []), [tone, project, earsM]);
+  const ofMode = useMemo((): ShownPainting | null => {
+    if (tone?.kind !== 'mode') return null;
+    if (tone.of === 'built') {
+      if (!built) return null;
+      const mode = modeMeant(
+        tone,
+        built.modes.map(({ frequencyHz, likeShell }) => ({ frequencyHz, order: likeShell })),
+      );
+      const frequencyHz = built.modes[mode ?? -1]?.frequencyHz;
+      if (mode === null || frequencyHz === undefined) return null;
+      return { ...paintMode({ field: shapedField(built.shape) }, mode, sheets), frequencyHz };
+    }
+    const { size, speedMS } = spaceOf(project);
+    const field = shellField(size, speedMS, LISTED_TO_HZ);
+    const mode = modeMeant(
+      tone,
+      field.orders.map((order, n) => ({ order, frequencyHz: field.frequenciesHz[n] ?? 0 })),
+    );
+    if (mode === null) return null;
+    return { ...paintMode({ field }, mode, sheets), frequencyHz: field.frequenciesHz[mode] ?? 0 };
+    // The shell's modes depend on its size and the air alone, but the sheets follow the fittings.
+  }, [tone, built, sheets, project]);
+  const whole = useMemo(
+    () => (tone?.kind === 'frequency' ? roomField(project, built?.shape ?? null) : null),
+    [tone?.kind, project, built],
+  );
+  const ofFrequency = useMemo((): ShownPainting | null => {
+    if (tone?.kind !== 'frequency' || !whole || subwoofers.length === 0) return null;
+    const { frequencyHz } = tone;
+    const sources = subwoofers.map(drivenSource);
+    return { ...paintFrequency(whole, sources, frequencyHz, sheets), frequencyHz };
+  }, [tone, whole, subwoofers, sheets]);
+  return ofMode ?? ofFrequency;
+}
