@@ -5,7 +5,15 @@ import type { Edit } from '../room/edits';
 export type Severity = 'fault' | 'warning' | 'note';
 
 /** Subjects in the order in which a room is built. */
-export const SUBJECTS = ['shell', 'fittings', 'seats', 'picture', 'speakers', 'decay'] as const;
+export const SUBJECTS = [
+  'shell',
+  'fittings',
+  'seats',
+  'picture',
+  'speakers',
+  'bass',
+  'decay',
+] as const;
 export type Subject = (typeof SUBJECTS)[number];
 
 export interface Remedy {
@@ -18,6 +26,7 @@ export interface Remedy {
 export type FindingPlace =
   | { readonly kind: 'side'; readonly side: 'width' | 'length' | 'height' }
   | { readonly kind: 'speaker'; readonly channel: string }
+  | { readonly kind: 'subwoofer'; readonly id: string }
   | { readonly kind: 'row'; readonly row: string }
   | { readonly kind: 'solid'; readonly id: string }
   | { readonly kind: 'screen' }

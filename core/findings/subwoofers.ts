@@ -19,7 +19,7 @@ export function subwooferFindings({ project, lengthText }: FindingContext): read
       {
         id: `subwoofer-outside:${id}`,
         severity: 'fault',
-        subject: 'speakers',
+        subject: 'bass',
         where: `subwoofer ${id}`,
         message:
           out > 0
@@ -37,6 +37,7 @@ export function subwooferFindings({ project, lengthText }: FindingContext): read
               },
             ]
           : [{ text: 'Make room for it: no free place on the floor was found.' }],
+        place: { kind: 'subwoofer', id },
       },
     ];
   });

@@ -10,6 +10,7 @@ import { TitleBlock } from '../sheet/TitleBlock';
 import { ViewChoice } from '../sheet/ViewChoice';
 import type { Filing } from '../state/filing';
 import { useSession, type OpenSubject } from '../state/session';
+import { BassEvidence, BassInputs } from '../subjects/BassSubject';
 import { DecayEvidence, DecayInputs } from '../subjects/DecaySubject';
 import { FittingsEvidence, FittingsInputs } from '../subjects/FittingsSubject';
 import { ShellEvidence, ShellInputs } from '../subjects/ShellSubject';
@@ -25,6 +26,7 @@ const SUBJECTS: Readonly<
   shell: { title: 'Shell', inputs: ShellInputs, evidence: ShellEvidence },
   fittings: { title: 'Fittings', inputs: FittingsInputs, evidence: FittingsEvidence },
   speakers: { title: 'Speakers', inputs: SpeakersInputs, evidence: SpeakersEvidence },
+  bass: { title: 'Bass', inputs: BassInputs, evidence: BassEvidence },
   decay: { title: 'Decay', inputs: DecayInputs, evidence: DecayEvidence },
 };
 

@@ -4,7 +4,7 @@
  */
 
 import { scaleLinear } from 'd3-scale';
-import { useState, type ReactElement } from 'react';
+import { useState, type MouseEvent, type ReactElement } from 'react';
 import type { BuiltMode, BuiltModes } from '../../core/analysis/built-modes';
 import { modeKind, type ShellMode } from '../../core/modes/shell-modes';
 import { useTone, type Tone } from '../field/tone';
@@ -14,7 +14,7 @@ import { Solving } from './Solving';
 import { useBoxSize } from './use-box-size';
 
 const LEFT = 92;
-const RIGHT = 14;
+const RIGHT = 20;
 const TOP = 32;
 const BOTTOM = 24;
 /** Reach of the pointer, px. */
@@ -68,6 +68,10 @@ export function BuiltLanes({ shell, built, limitHz }: BuiltLanesProps): ReactEle
       text: `plain shell ${frequencyHz.toFixed(1)} Hz  ${modeName(order)}  ${kind}`,
     };
   };
+  const pointedAt = (event: MouseEvent<SVGSVGElement>): Pointed | null => {
+    const box = event.currentTarget.getBoundingClientRect();
+    return point(event.clientX - box.left, event.clientY - box.top);
+  };
   const isMarked = (of: 'shell' | 'built', frequencyHz: number): string => {
     if (tone?.kind === 'mode' && tone.of === of && tone.frequencyHz === frequencyHz)
       return ' chosen';
@@ -93,13 +97,11 @@ export function BuiltLanes({ shell, built, limitHz }: BuiltLanesProps): ReactEle
             height={height}
             role="img"
             aria-label={spoken(shown, built)}
-            onPointerMove={(event) => {
-              const box = event.currentTarget.getBoundingClientRect();
-              setPointed(point(event.clientX - box.left, event.clientY - box.top));
-            }}
+            onPointerMove={(event) => setPointed(pointedAt(event))}
             onPointerLeave={() => setPointed(null)}
-            onClick={() => {
-              if (pointed) choose(pointed.tone);
+            onClick={(event) => {
+              const found = pointedAt(event);
+              if (found) choose(found.tone);
             }}
           >
             {x.ticks(limitHz / 20).map((hz) => (

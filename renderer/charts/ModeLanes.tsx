@@ -4,7 +4,7 @@
  */
 
 import { scaleLinear } from 'd3-scale';
-import { useState, type ReactElement } from 'react';
+import { useState, type MouseEvent, type ReactElement } from 'react';
 import type { ModesResult } from '../../core/analysis/analyze';
 import type { ModeKind, ShellMode } from '../../core/modes/shell-modes';
 import { useTone, type Tone } from '../field/tone';
@@ -44,8 +44,9 @@ export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
   const counts = (kind: ModeKind): number =>
     modes.shell.filter((mode) => mode.kind === kind).length;
 
-  const point = (clientX: number, clientY: number, box: DOMRect): void => {
-    const [px, py] = [clientX - box.left, clientY - box.top];
+  const pointedAt = (event: MouseEvent<SVGSVGElement>): ShellMode | null => {
+    const box = event.currentTarget.getBoundingClientRect();
+    const [px, py] = [event.clientX - box.left, event.clientY - box.top];
     const lane = lanes.find((candidate) => py >= candidate.top && py < candidate.bottom);
     let best: ShellMode | null = null;
     for (const mode of modes.shell) {
@@ -53,7 +54,7 @@ export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
       const off = Math.abs(x(mode.frequencyHz) - px);
       if (off < 12 && off < Math.abs(x(best?.frequencyHz ?? 1e6) - px)) best = mode;
     }
-    setPointed(best);
+    return best;
   };
 
   return (
@@ -73,13 +74,12 @@ export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
             height={height}
             role="img"
             aria-label={`${counts('axial')} axial, ${counts('tangential')} tangential and ${counts('oblique')} oblique modes; ${modes.gaps.length} gaps and ${modes.pileUps.length} pile-ups of axial modes`}
-            onPointerMove={(event) =>
-              point(event.clientX, event.clientY, event.currentTarget.getBoundingClientRect())
-            }
+            onPointerMove={(event) => setPointed(pointedAt(event))}
             onPointerLeave={() => setPointed(null)}
-            onClick={() => {
-              if (!pointed) return;
-              const { frequencyHz, order } = pointed;
+            onClick={(event) => {
+              const found = pointedAt(event);
+              if (!found) return;
+              const { frequencyHz, order } = found;
               choose({ kind: 'mode', of: 'shell', frequencyHz, order });
             }}
           >

@@ -4,10 +4,10 @@ import { addAfterEffect, Canvas, useFrame } from '@react-three/fiber';
 import { useEffect, useMemo, useRef, useState, type ReactElement } from 'react';
 import { METRES_PER_FOOT } from '../../core/quantity/length';
 import type { Painting } from '../field/painting';
-import { useAnalysis, useProject, useSession, type View } from '../state/session';
+import { useAnalysis, useProject, useSession, type OpenSubject, type View } from '../state/session';
 import { CameraRig } from './CameraRig';
 import { dimensionLines, dimensionStrokes, type NearSides } from './dimension-lines';
-import { drawingLabels } from './drawing-labels';
+import { drawingLabels, type LabelContext } from './drawing-labels';
 import { fittingLabels } from './fitting-labels';
 import { LabelLayer, LabelMover } from './Labels';
 import { usePalette } from './palette';
@@ -18,12 +18,18 @@ import { PressurePaint } from './scene/PressurePaint';
 import { Shell } from './scene/Shell';
 import { Strokes } from './scene/Strokes';
 import type { Stage } from './stage';
+import { subwooferLabels } from './subwoofer-labels';
 
 const VIEW_NAMES: Readonly<Record<View, string>> = {
   room: 'in space',
   plan: 'plan',
   section: 'long section',
   front: 'cross section to the screen',
+};
+
+const HANDLES: Partial<Readonly<Record<OpenSubject, LabelContext['handles']>>> = {
+  fittings: 'fittings',
+  bass: 'subwoofers',
 };
 
 export function Drawing({ painting }: { readonly painting: Painting | null }): ReactElement {
@@ -37,6 +43,8 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
   const findingId = useSession((session) => session.findingId);
   const fitting = useSession((session) => session.fitting);
   const chooseFitting = useSession((session) => session.chooseFitting);
+  const subwoofer = useSession((session) => session.subwoofer);
+  const chooseSubwoofer = useSession((session) => session.chooseSubwoofer);
   const change = useSession((session) => session.change);
   const chooseChannel = useSession((session) => session.chooseChannel);
   const palette = usePalette();
@@ -52,7 +60,9 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
   const dimensions = useMemo(() => dimensionLines(size, view, near), [size, view, near]);
   const strokes = useMemo(() => dimensions.flatMap(dimensionStrokes), [dimensions]);
   const context = {
-    fittingHandles: subject === 'fittings',
+    handles: HANDLES[subject] ?? null,
+    subwoofer,
+    chooseSubwoofer,
     fitting,
     chooseFitting,
     project,
@@ -70,7 +80,8 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
   };
   const labels = [
     ...drawingLabels(context),
-    ...(subject === 'fittings' ? fittingLabels(context) : []),
+    ...(context.handles === 'fittings' ? fittingLabels(context) : []),
+    ...(context.handles === 'subwoofers' ? subwooferLabels(context) : []),
   ];
 
   // The number of frames drawn so far stands on the element, for those who wait for one.

@@ -35,7 +35,7 @@ export function PaintKey({ painting }: { readonly painting: ShownPainting }): Re
 }
 
 function nameOf(tone: Tone): string {
-  if (tone.kind === 'frequency') return 'all subwoofers together';
+  if (tone.kind === 'frequency') return 'all subwoofers';
   const name = tone.order ? modeName(tone.order) : 'mixed';
   return tone.of === 'built' ? `${name}, as built` : `${name}, plain shell`;
 }
@@ -72,7 +72,7 @@ function LevelScale(): ReactElement {
       </div>
       <div className="paint-words">
         <span>loudest</span>
-        <span>a line every {BAND_DB} dB</span>
+        <span>{BAND_DB} dB steps</span>
         <span>−{BAND_DB * (BANDS - 1)} dB</span>
       </div>
     </>

@@ -22,8 +22,8 @@ import type { PlacedLabel } from './Labels';
 import { alongAxis, onPlane, type Stage } from './stage';
 
 export interface LabelContext {
-  /** True where the fittings carry handles, and so need no name plates. */
-  readonly fittingHandles: boolean;
+  /** What carries handles of its own, and so needs no name plates. */
+  readonly handles: 'fittings' | 'subwoofers' | null;
   readonly project: Project;
   readonly analysis: Analysis;
   readonly units: LengthUnits;
@@ -54,7 +54,7 @@ const clamp = (value: number, [low, high]: readonly [number, number]): number =>
   Math.min(Math.max(value, low), high);
 
 /** Take hold: the drag measures from the room as it is now. */
-function takeHold({ hold, started, project }: LabelContext): () => void {
+export function takeHold({ hold, started, project }: LabelContext): () => void {
   return () => {
     started.current = project;
     hold(true);
@@ -107,7 +107,7 @@ function sideLabels(context: LabelContext, dimension: DimensionLine): readonly P
 /** The plane in which a loudspeaker is dragged: level in the room and plan, upright in the sections. */
 const DRAG_NORMAL: Readonly<Record<View, 0 | 1 | 2>> = { room: 2, plan: 2, section: 0, front: 1 };
 
-function dragPlace(
+export function dragPlace(
   { view, units, project }: LabelContext,
   start: Point,
   ray: Ray,
@@ -118,18 +118,23 @@ function dragPlace(
   const now = onPlane(ray, start, normal);
   const then = onPlane(startRay, start, normal);
   if (!now || !then) return null;
-  const { size } = project.room;
-  const far = [size.width, size.length, size.height] as const;
   const stepM = carpenterStepM(units, fine);
-  return start.map((at, axis) =>
-    axis === normal
-      ? at
-      : clamp(snapLength(at + (now[axis] ?? 0) - (then[axis] ?? 0), stepM), [0, far[axis] ?? 0]),
-  ) as unknown as Point;
+  const to: [number, number, number] = [...start];
+  start.forEach((at, axis) => {
+    if (axis === normal) return;
+    to[axis] = snapLength(at + (now[axis] ?? 0) - (then[axis] ?? 0), stepM);
+  });
+  return clampToShell(to, project);
+}
+
+/** The place, moved onto the shell where it lies outside. */
+export function clampToShell([x, y, z]: Point, { room }: Project): Point {
+  const { width, length, height } = room.size;
+  return [clamp(x, [0, width]), clamp(y, [0, length]), clamp(z, [0, height])];
 }
 
 /** Room axes that the arrow keys move along in each view: to the right, and up. */
-const NUDGE_AXES: Readonly<Record<View, readonly [number, number, number, number]>> = {
+export const NUDGE_AXES: Readonly<Record<View, readonly [number, number, number, number]>> = {
   room: [0, 1, 1, -1],
   plan: [1, 1, 0, 1],
   section: [1, 1, 2, 1],
@@ -178,11 +183,8 @@ function speakerLabel(context: LabelContext, label: string): PlacedLabel {
           const next: [number, number, number] = [...position];
           next[axisRight] = snapLength((next[axisRight] ?? 0) + right * signRight * stepM, stepM);
           next[axisUp] = snapLength((next[axisUp] ?? 0) + up * signUp * stepM, stepM);
-          const { size } = project.room;
-          const inside = next.map((at, axis) =>
-            clamp(at, [0, [size.width, size.length, size.height][axis] ?? 0]),
-          ) as unknown as Point;
-          change({ kind: 'speaker', channel: label, position: inside }, `nudge-${label}`);
+          const to = clampToShell(next, project);
+          change({ kind: 'speaker', channel: label, position: to }, `nudge-${label}`);
         }}
       >
         {inRange ? null : <span aria-hidden="true">▲ </span>}
@@ -250,7 +252,7 @@ function namePlates({
   units,
   view,
   place,
-  fittingHandles,
+  handles,
 }: LabelContext): readonly PlacedLabel[] {
   const rect = screenRect(project);
   const plate = (key: string, at: Point, text: string, marked: boolean): PlacedLabel => ({
@@ -272,7 +274,7 @@ function namePlates({
       `Screen ${formatLength(project.screen.widthM, units)}`,
       place?.kind === 'screen',
     ),
-    ...(fittingHandles ? [] : project.room.solids).map((solid) =>
+    ...(handles === 'fittings' ? [] : project.room.solids).map((solid) =>
       plate(
         `solid-${solid.id}`,
         middleOf(solid.min, solid.max),
@@ -280,6 +282,13 @@ function namePlates({
         place?.kind === 'solid' && place.id === solid.id,
       ),
     ),
-    ...project.speakers.subwoofers.map((sub) => plate(`sub-${sub.id}`, sub.position, 'Sub', false)),
+    ...(handles === 'subwoofers' ? [] : project.speakers.subwoofers).map((sub) =>
+      plate(
+        `sub-${sub.id}`,
+        sub.position,
+        'Sub',
+        place?.kind === 'subwoofer' && place.id === sub.id,
+      ),
+    ),
   ];
 }

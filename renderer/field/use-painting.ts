@@ -5,6 +5,7 @@ import { spaceOf } from '../../core/analysis/built-modes';
 import { drivenSource, roomField, type RoomField } from '../../core/analysis/seat-response';
 import { shapedField, shellField } from '../../core/response/field';
 import { LISTED_TO_HZ } from '../../core/modes/axial-spacing';
+import type { ShapeModes } from '../../core/shape-modes/shape-modes';
 import { useAnalysis, useProject } from '../state/session';
 import { builtOf, spaceKey, useBuilt } from './built-store';
 import { paintFrequency, paintMode, type Painting } from './painting';
@@ -24,6 +25,11 @@ export function useRoomField(): RoomField {
   const built = useBuiltModes();
   return useMemo(() => roomField(project, built?.shape ?? null), [project, built]);
 }
+
+/** Modes to this many times a frequency make its pressure; a coarse solution ends early. */
+const REACH = 1.2;
+const reaches = ({ limitHz, quality }: ShapeModes, frequencyHz: number): boolean =>
+  quality === 'fine' || REACH * frequencyHz <= limitHz;
 
 export interface ShownPainting extends Painting {
   /** Frequency that it was computed for, which may have moved with the room. */
@@ -60,9 +66,12 @@ export function usePainting(): ShownPainting | null {
     return { ...paintMode({ field }, mode, sheets), frequencyHz: field.frequenciesHz[mode] ?? 0 };
     // The shell's modes depend on its size and the air alone, but the sheets follow the fittings.
   }, [tone, built, sheets, project]);
+  const toneHz = tone?.kind === 'frequency' ? tone.frequencyHz : null;
+  const wanted = toneHz !== null;
+  const enough = toneHz !== null && built !== null && reaches(built.shape, toneHz);
   const whole = useMemo(
-    () => (tone?.kind === 'frequency' ? roomField(project, built?.shape ?? null) : null),
-    [tone?.kind, project, built],
+    () => (wanted ? roomField(project, enough ? (built?.shape ?? null) : null) : null),
+    [wanted, enough, project, built],
   );
   const ofFrequency = useMemo((): ShownPainting | null => {
     if (tone?.kind !== 'frequency' || !whole || subwoofers.length === 0) return null;

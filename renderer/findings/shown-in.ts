@@ -9,5 +9,6 @@ export const SHOWN_IN: Readonly<Record<Subject, OpenSubject>> = {
   seats: 'speakers',
   picture: 'shell',
   speakers: 'speakers',
+  bass: 'bass',
   decay: 'decay',
 };

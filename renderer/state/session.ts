@@ -18,7 +18,7 @@ import { hasUnsaved, type FileState, type WorkState } from './work';
 export const VIEWS = ['room', 'plan', 'section', 'front'] as const;
 export type View = (typeof VIEWS)[number];
 
-export const OPEN_SUBJECTS = ['shell', 'fittings', 'speakers', 'decay'] as const;
+export const OPEN_SUBJECTS = ['shell', 'fittings', 'speakers', 'bass', 'decay'] as const;
 export type OpenSubject = (typeof OPEN_SUBJECTS)[number];
 
 /** A message to the person: stays until closed or replaced. */
@@ -41,6 +41,8 @@ export interface Session {
   readonly channel: string | null;
   /** Id of the chosen solid. */
   readonly fitting: string | null;
+  /** Id of the chosen subwoofer. */
+  readonly subwoofer: string | null;
   /** Octave whose absorption is shown, Hz. */
   readonly bandHz: OctaveHz;
   readonly notice: Notice | null;
@@ -59,6 +61,7 @@ export interface Session {
   readonly chooseFinding: (id: string | null) => void;
   readonly chooseChannel: (channel: string | null) => void;
   readonly chooseFitting: (fitting: string | null) => void;
+  readonly chooseSubwoofer: (subwoofer: string | null) => void;
   readonly chooseBand: (bandHz: OctaveHz) => void;
   readonly notify: (notice: Notice | null) => void;
 }
@@ -87,6 +90,7 @@ export const useSession = create<Session>((set, get) => {
     findingId: null,
     channel: null,
     fitting: null,
+    subwoofer: null,
     bandHz: 500,
     notice: null,
     change: (edit, gesture = null) => {
@@ -106,7 +110,13 @@ export const useSession = create<Session>((set, get) => {
     },
     load: (state, name) => {
       show(history.record(get().work, state, name));
-      set(({ refit }) => ({ findingId: null, channel: null, fitting: null, refit: refit + 1 }));
+      set(({ refit }) => ({
+        findingId: null,
+        channel: null,
+        fitting: null,
+        subwoofer: null,
+        refit: refit + 1,
+      }));
     },
     restore: (state, before) =>
       show(
@@ -139,6 +149,7 @@ export const useSession = create<Session>((set, get) => {
     chooseFinding: (findingId) => set({ findingId }),
     chooseChannel: (channel) => set({ channel }),
     chooseFitting: (fitting) => set({ fitting }),
+    chooseSubwoofer: (subwoofer) => set({ subwoofer }),
     chooseBand: (bandHz) => set({ bandHz }),
     notify: (notice) => set({ notice }),
   };

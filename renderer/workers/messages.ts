@@ -32,9 +32,13 @@ export interface Tasks {
     };
     readonly output: BuiltOutcome;
   };
-  /** The subwoofers at every seat: of the room as built where it can be solved, else of the plain shell. */
+  /** The subwoofers at every seat: of the room as built if that is asked for and can be solved. */
   readonly response: {
-    readonly input: { readonly project: Project; readonly limitHz: number };
+    readonly input: {
+      readonly project: Project;
+      readonly asBuilt: boolean;
+      readonly limitHz: number;
+    };
     readonly output: SeatResponses;
   };
 }

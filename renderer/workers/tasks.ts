@@ -13,8 +13,8 @@ const TASKS: { readonly [N in TaskName]: (input: Tasks[N]['input']) => Slices<N>
   map: ({ heightM, speedMS, columns, rows }) => proportionMap(heightM, speedMS, columns, rows),
   search: ({ bay, present, speedMS }) => searchRooms(bay, present, speedMS),
   built: ({ space, limitHz, quality }) => builtForPage(space, limitHz, quality),
-  *response({ project, limitHz }) {
-    const shape = yield* scaled(solvedShape(project, limitHz), 0, 0.8);
+  *response({ project, asBuilt, limitHz }) {
+    const shape = asBuilt ? yield* scaled(solvedShape(project, limitHz), 0, 0.8) : null;
     return yield* scaled(seatResponses(project, shape), 0.8, 1);
   },
 };

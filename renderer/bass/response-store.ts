@@ -1,0 +1,68 @@
+/** The subwoofers at every seat, followed as the room changes: the newest room is computed, others dropped. */
+
+import { useEffect } from 'react';
+import { create } from 'zustand';
+import type { SeatResponses } from '../../core/analysis/seat-response';
+import type { Project } from '../../core/room/project';
+import { useBuilt } from '../field/built-store';
+import { useBuiltModes } from '../field/use-painting';
+import { useProject } from '../state/session';
+import { compute } from '../workers/compute';
+
+export interface ResponseStore {
+  readonly responses: SeatResponses | null;
+  readonly failure: string | null;
+  /** Seat that is looked at, as `row|seat`; null for the reference seat. */
+  readonly seat: string | null;
+  readonly chooseSeat: (seat: string | null) => void;
+}
+
+export const useResponses = create<ResponseStore>((set) => ({
+  responses: null,
+  failure: null,
+  seat: null,
+  chooseSeat: (seat) => set({ seat }),
+}));
+
+interface Wish {
+  readonly project: Project;
+  readonly asBuilt: boolean;
+  readonly limitHz: number;
+}
+
+let running = false;
+let wish: Wish | null = null;
+
+/** One at a time: a wish that comes while one is computed waits, and the last one wins. */
+function ask(next: Wish): void {
+  wish = next;
+  if (running) return;
+  running = true;
+  void (async () => {
+    while (wish) {
+      const now: Wish = wish;
+      wish = null;
+      try {
+        const responses = await compute('response', now).result;
+        if (responses) useResponses.setState({ responses, failure: null });
+      } catch (error) {
+        const failure = error instanceof Error ? error.message : String(error);
+        useResponses.setState({ responses: null, failure });
+      }
+    }
+    running = false;
+  })();
+}
+
+/** Keep the responses up to date while this is mounted. */
+export function useFollowedResponses(): ResponseStore {
+  const project = useProject();
+  const built = useBuiltModes();
+  const fine = useBuilt((store) => store.quality === 'fine');
+  const limitHz = useBuilt((store) => store.limitHz);
+  const asBuilt = built !== null && fine;
+  useEffect(() => {
+    ask({ project, asBuilt, limitHz });
+  }, [project, asBuilt, limitHz]);
+  return useResponses();
+}

@@ -1,0 +1,88 @@
+/** The modes behind one frequency at one seat: how strong each is there, and whether it adds or takes away. */
+
+import type { ReactElement } from 'react';
+import { modesBehind } from '../../core/response/behind';
+import { drivenSource } from '../../core/analysis/seat-response';
+import type { Point, Subwoofer } from '../../core/room/project';
+import { useBuiltModes, useRoomField } from '../field/use-painting';
+import { useProject } from '../state/session';
+import { shellField } from '../../core/response/field';
+import { builtModeName, modeName } from './mode-name';
+
+const MOST = 5;
+/** Phases this near to a quarter turn neither add nor take away, degrees. */
+const ACROSS_DEG = 20;
+
+export interface ModesBehindProps {
+  readonly frequencyHz: number | null;
+  readonly seat: Point | null;
+  readonly seatName: string;
+  readonly subwoofers: readonly Subwoofer[];
+}
+
+export function ModesBehind(props: ModesBehindProps): ReactElement {
+  const { frequencyHz, seat, seatName, subwoofers } = props;
+  const { size } = useProject().room;
+  const built = useBuiltModes();
+  const { field, damping } = useRoomField();
+  const found =
+    frequencyHz === null || !seat
+      ? []
+      : modesBehind(field, subwoofers.map(drivenSource), seat, frequencyHz, damping, MOST);
+  const nameOf = (mode: number): string => {
+    if (mode < 0) return 'even pressure';
+    const asBuilt = built?.modes[mode];
+    if (asBuilt) return builtModeName(asBuilt);
+    const highest = field.frequenciesHz.at(-1) ?? 0;
+    const order = shellField(size, field.speedMS, highest).orders[mode];
+    return order ? modeName(order) : '';
+  };
+  return (
+    <figure className="chart" aria-label="Modes behind this frequency">
+      <figcaption>
+        {frequencyHz === null ? 'What is behind it' : `Behind ${frequencyHz.toFixed(1)} Hz`}
+        <span className="readout">{seatName}</span>
+      </figcaption>
+      <div className="table-box">
+        {found.length === 0 ? (
+          <p className="empty">
+            Press a peak or a dip in the chart: its modes are named here, and the drawing is painted
+            with what all subwoofers make at that frequency.
+          </p>
+        ) : (
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">mode</th>
+                <th scope="col">Hz</th>
+                <th scope="col">dB</th>
+                <th scope="col">here it</th>
+              </tr>
+            </thead>
+            <tbody>
+              {found.map(({ mode, frequencyHz: modeHz, size: strength, againstDeg }) => (
+                <tr key={mode}>
+                  <th scope="row" title={nameOf(mode)}>
+                    {nameOf(mode).replace(/ \(.*/, '')}
+                  </th>
+                  <td>{mode < 0 ? '' : modeHz.toFixed(1)}</td>
+                  <td>{signed(20 * Math.log10(strength))}</td>
+                  <td>{effect(againstDeg)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        )}
+      </div>
+    </figure>
+  );
+}
+
+const signed = (db: number): string => `${db < 0 ? '−' : '+'}${Math.abs(db).toFixed(1)}`;
+
+const effect = (againstDeg: number): string =>
+  againstDeg < 90 - ACROSS_DEG
+    ? '▲ adds'
+    : againstDeg > 90 + ACROSS_DEG
+      ? '▼ takes away'
+      : '◆ across';

@@ -1,0 +1,57 @@
+/** Handles of the subwoofers: a tag to drag each along the floor, or up and down in the sections. */
+
+import { carpenterStepM, formatLength, snapLength } from '../../core/quantity/length';
+import type { Point, Subwoofer } from '../../core/room/project';
+import { DragHandle } from './DragHandle';
+import { clampToShell, dragPlace, NUDGE_AXES, takeHold, type LabelContext } from './drawing-labels';
+import type { PlacedLabel } from './Labels';
+
+export interface SubwooferContext extends LabelContext {
+  readonly subwoofer: string | null;
+  readonly chooseSubwoofer: (id: string | null) => void;
+}
+
+export function subwooferLabels(context: SubwooferContext): readonly PlacedLabel[] {
+  return context.project.speakers.subwoofers.map((sub) => tag(context, sub));
+}
+
+function tag(context: SubwooferContext, sub: Subwoofer): PlacedLabel {
+  const { project, units, view, stage, change, hold, started, place } = context;
+  const marked =
+    context.subwoofer === sub.id || (place?.kind === 'subwoofer' && place.id === sub.id);
+  const [x, y, z] = sub.position;
+  const moveTo = (position: Point, gesture: string): void =>
+    change({ kind: 'subwoofer', id: sub.id, position }, gesture);
+  return {
+    key: `subwoofer-${sub.id}`,
+    at: sub.position,
+    node: (
+      <DragHandle
+        className={marked ? 'row-chip fitting-chip marked' : 'row-chip fitting-chip'}
+        label={`Subwoofer ${sub.id}, ${formatLength(x, units)} from the left wall, ${formatLength(y, units)} from the screen wall, ${formatLength(z, units)} up: drag, or arrow keys`}
+        stage={stage}
+        onStart={() => {
+          takeHold(context)();
+          context.chooseSubwoofer(sub.id);
+        }}
+        onEnd={() => hold(false)}
+        onPress={() => context.chooseSubwoofer(sub.id)}
+        onDrag={(ray, startRay, fine, gesture) => {
+          const start = started.current.speakers.subwoofers.find((s) => s.id === sub.id)?.position;
+          const to = start ? dragPlace(context, start, ray, startRay, fine) : null;
+          if (to) moveTo(to, gesture);
+        }}
+        onNudge={(right, up, fine) => {
+          const [axisRight, signRight, axisUp, signUp] = NUDGE_AXES[view];
+          const stepM = carpenterStepM(units, fine);
+          const next: [number, number, number] = [x, y, z];
+          next[axisRight] = snapLength((next[axisRight] ?? 0) + right * signRight * stepM, stepM);
+          next[axisUp] = snapLength((next[axisUp] ?? 0) + up * signUp * stepM, stepM);
+          moveTo(clampToShell(next, project), `nudge-${sub.id}`);
+        }}
+      >
+        {sub.id}
+      </DragHandle>
+    ),
+  };
+}

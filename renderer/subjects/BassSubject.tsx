@@ -1,0 +1,229 @@
+/** Bass: the subwoofers, what they make at every seat, and better places for them. */
+
+import type { ReactElement } from 'react';
+import type { Point, Project, Subwoofer } from '../../core/room/project';
+import { referenceSeat, seatsOf, type Seat } from '../../core/room/seats';
+import { ModesBehind } from '../charts/ModesBehind';
+import { ResponseChart } from '../charts/ResponseChart';
+import { useFollowedResponses, useResponses } from '../bass/response-store';
+import { LengthField } from '../controls/LengthField';
+import { NumberField } from '../controls/NumberField';
+import { SelectField } from '../controls/SelectField';
+import { useTone } from '../field/tone';
+import { useProject, useSession } from '../state/session';
+
+export function BassInputs(): ReactElement {
+  const project = useProject();
+  const change = useSession((session) => session.change);
+  const subwoofer = useSession((session) => session.subwoofer);
+  const chooseSubwoofer = useSession((session) => session.chooseSubwoofer);
+  const { subwoofers } = project.speakers;
+  const chosen = subwoofers.find((sub) => sub.id === subwoofer) ?? subwoofers[0] ?? null;
+  return (
+    <>
+      <fieldset className="channels">
+        <legend>Subwoofers</legend>
+        {subwoofers.map((sub) => (
+          <button
+            key={sub.id}
+            type="button"
+            aria-pressed={sub === chosen}
+            onClick={() => chooseSubwoofer(sub.id)}
+          >
+            {sub.id}
+          </button>
+        ))}
+        <button
+          type="button"
+          disabled={subwoofers.length >= MOST_SUBWOOFERS}
+          onClick={() => {
+            const added = anotherSubwoofer(project);
+            change({
+              kind: 'subwoofers',
+              subwoofers: [...subwoofers, added],
+              what: `add ${added.id}`,
+            });
+            chooseSubwoofer(added.id);
+          }}
+        >
+          + Add
+        </button>
+      </fieldset>
+      {chosen ? (
+        <SubwooferFields key={chosen.id} sub={chosen} />
+      ) : (
+        <p className="hint">
+          No subwoofer stands in the room yet. Add one, then drag it in the drawing.
+        </p>
+      )}
+      <SeatChoice />
+    </>
+  );
+}
+
+const MOST_SUBWOOFERS = 16;
+/** Acoustic centre off wall and floor, m (half a common box). */
+const OFF_M = 0.2;
+
+/** One more, in the first corner that is not taken. */
+function anotherSubwoofer({ room, speakers }: Project): Subwoofer {
+  const { width, length } = room.size;
+  const [right, back] = [width - OFF_M, length - OFF_M];
+  const corners: readonly Point[] = [
+    [OFF_M, OFF_M, OFF_M],
+    [right, OFF_M, OFF_M],
+    [OFF_M, back, OFF_M],
+    [right, back, OFF_M],
+  ];
+  const taken = (at: Point): boolean =>
+    speakers.subwoofers.some(
+      ({ position }) => Math.hypot(position[0] - at[0], position[1] - at[1]) < 2 * OFF_M,
+    );
+  const position = corners.find((corner) => !taken(corner)) ?? [width / 2, OFF_M, OFF_M];
+  for (let n = 1; ; n++) {
+    const id = `sub-${n}`;
+    if (!speakers.subwoofers.some((sub) => sub.id === id)) return { id, position };
+  }
+}
+
+const PLACE_FIELDS = [
+  ['from the left wall', 'width'],
+  ['from the screen wall', 'length'],
+  ['above the floor', 'height'],
+] as const;
+
+function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
+  const project = useProject();
+  const change = useSession((session) => session.change);
+  const { subwoofers } = project.speakers;
+  const drive = (part: Partial<Subwoofer>): void =>
+    change({
+      kind: 'subwoofers',
+      subwoofers: subwoofers.map((known) => (known.id === sub.id ? { ...known, ...part } : known)),
+      what: `drive of ${sub.id}`,
+    });
+  return (
+    <div className="place">
+      <h3>{sub.id}</h3>
+      {PLACE_FIELDS.map(([label, side], axis) => (
+        <LengthField
+          key={side}
+          label={`${sub.id} ${label}`}
+          shortLabel={label}
+          valueM={sub.position[axis] ?? 0}
+          lowM={0}
+          highM={project.room.size[side]}
+          onChange={(value, gesture) => {
+            const position: [number, number, number] = [...sub.position];
+            position[axis] = value;
+            change({ kind: 'subwoofer', id: sub.id, position }, gesture);
+          }}
+        />
+      ))}
+      <div className="pair">
+        <NumberField
+          label="Delay"
+          unit="ms"
+          value={sub.delayMs ?? 0}
+          low={0}
+          high={30}
+          digits={2}
+          onChange={(delayMs) => drive({ delayMs })}
+        />
+        <NumberField
+          label="Level"
+          unit="dB"
+          value={sub.levelDb ?? 0}
+          low={-20}
+          high={6}
+          digits={1}
+          onChange={(levelDb) => drive({ levelDb })}
+        />
+      </div>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={sub.inverted ?? false}
+          onChange={(event) => drive({ inverted: event.currentTarget.checked })}
+        />
+        polarity reversed
+      </label>
+      <button
+        type="button"
+        className="plain"
+        onClick={() =>
+          change({
+            kind: 'subwoofers',
+            subwoofers: subwoofers.filter((known) => known.id !== sub.id),
+            what: `remove ${sub.id}`,
+          })
+        }
+      >
+        Remove {sub.id}
+      </button>
+    </div>
+  );
+}
+
+const seatKey = ({ row, seat }: Seat): string => `${row}|${seat}`;
+
+/** The seat looked at: the chosen one, else the reference seat. */
+function useLookedAt(): Seat | null {
+  const project = useProject();
+  const seat = useResponses((store) => store.seat);
+  return seatsOf(project).find((known) => seatKey(known) === seat) ?? referenceSeat(project);
+}
+
+const seatName = (project: Project, seat: Seat): string =>
+  `row ${project.seating.rows.findIndex((row) => row.id === seat.row) + 1}, seat ${seat.seat}`;
+
+function SeatChoice(): ReactElement | null {
+  const project = useProject();
+  const chooseSeat = useResponses((store) => store.chooseSeat);
+  const lookedAt = useLookedAt();
+  if (!lookedAt) return null;
+  return (
+    <div className="place">
+      <SelectField
+        label="Seat looked at"
+        value={seatKey(lookedAt)}
+        groups={[
+          {
+            heading: '',
+            options: seatsOf(project).map((seat) => ({
+              value: seatKey(seat),
+              label: `${seatName(project, seat)} from the left`,
+            })),
+          },
+        ]}
+        onChange={chooseSeat}
+      />
+    </div>
+  );
+}
+
+export function BassEvidence(): ReactElement {
+  const project = useProject();
+  const { responses, failure } = useFollowedResponses();
+  const lookedAt = useLookedAt();
+  const { tone, choose } = useTone();
+  const frequencyHz = tone?.kind === 'frequency' ? tone.frequencyHz : null;
+  if (failure) return <p className="complaint">{failure}</p>;
+  if (!responses) return <p className="empty">The response at the seats is being computed.</p>;
+  return (
+    <>
+      <ResponseChart
+        responses={responses}
+        seat={lookedAt ? seatKey(lookedAt) : ''}
+        frequencyHz={frequencyHz}
+        onChoose={(hz) => choose({ kind: 'frequency', frequencyHz: hz })}
+      />
+      <ModesBehind
+        frequencyHz={frequencyHz}
+        seat={lookedAt?.position ?? null}
+        seatName={lookedAt ? seatName(project, lookedAt) : ''}
+        subwoofers={project.speakers.subwoofers}
+      />
+    </>
+  );
+}

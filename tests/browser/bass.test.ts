@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { browserOrSkip } from './support/browser';
+import { drawn, programWindows } from './support/window';
+
+/** Modes are solved in the worker; a busy machine takes its time. */
+const SOLVED = { timeout: 20_000 };
+
+describe.runIf(browserOrSkip())('bass, in the window', () => {
+  const { open } = programWindows();
+
+  it('shows the response at every seat, names the modes behind a frequency and paints it', async () => {
+    const { page } = await open();
+    await page.getByRole('button', { name: /Bass/ }).click();
+    const chart = page.getByRole('figure', { name: 'Response at the seats' });
+    await expect
+      .poll(() => chart.innerText(), SOLVED)
+      .toMatch(/plain shell, mean spread over 6 seats \d/);
+    const box = await chart.getByRole('img').boundingBox();
+    if (!box) throw new Error('no chart');
+    await page.mouse.click(box.x + box.width / 2, box.y + 40);
+    expect(await page.getByLabel('Key of the painted pressure').innerText()).toMatch(
+      /\d+\.\d Hz\s*all subwoofers/,
+    );
+    const behind = page.getByRole('figure', { name: 'Modes behind this frequency' });
+    expect(await behind.locator('tbody tr').count()).toBe(5);
+  });
+
+  it('follows a dragged subwoofer, and undo takes it back', async () => {
+    const { page } = await open();
+    await page.getByRole('button', { name: /Bass/ }).click();
+    await page.getByRole('radio', { name: 'Plan', exact: true }).check({ force: true });
+    const chart = page.getByRole('figure', { name: 'Response at the seats' });
+    await expect.poll(() => chart.innerText(), SOLVED).toMatch(/mean spread/);
+    const before = await chart.innerText();
+    await drawn(page);
+    const tag = await page.getByRole('button', { name: /^Subwoofer sub-1/ }).boundingBox();
+    if (!tag) throw new Error('no tag');
+    await page.mouse.move(tag.x + 10, tag.y + 8);
+    await page.mouse.down();
+    await page.mouse.move(tag.x + 120, tag.y - 60, { steps: 5 });
+    await page.mouse.up();
+    await page.mouse.move(4, 400);
+    expect(await page.getByLabel('sub-1 from the screen wall').inputValue()).not.toBe('0.40 m');
+    await expect.poll(() => chart.innerText(), SOLVED).not.toBe(before);
+    await page.getByRole('button', { name: /Undo place of sub-1/ }).click();
+    expect(await page.getByLabel('sub-1 from the screen wall').inputValue()).toBe('0.40 m');
+    await expect.poll(() => chart.innerText(), SOLVED).toBe(before);
+  });
+
+  it('adds and removes subwoofers and drives them', async () => {
+    const { page } = await open();
+    await page.getByRole('button', { name: /Bass/ }).click();
+    await page.getByRole('button', { name: '+ Add' }).click();
+    expect(await page.getByLabel('sub-2 above the floor').inputValue()).toBe('0.20 m');
+    await page.getByLabel('Delay ms').fill('40');
+    await page.keyboard.press('Enter');
+    expect(await page.locator('.complaint').innerText()).toMatch(/from 0 to 30 ms/);
+    await page.getByLabel('Delay ms').fill('4.5');
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: /Undo drive of sub-2/ }).click();
+    expect(await page.getByLabel('Delay ms').inputValue()).toBe('0');
+    await page.getByRole('button', { name: 'Remove sub-2' }).click();
+    await page.getByRole('button', { name: 'Remove sub-1' }).click();
+    expect(await page.getByText('No subwoofer stands in the room yet').count()).toBe(1);
+    await expect
+      .poll(() => page.getByRole('figure', { name: 'Response at the seats' }).innerText(), SOLVED)
+      .toMatch(/no seat hears a subwoofer/);
+  });
+});
