@@ -12,7 +12,7 @@ const FLOORS = [
   ['room'],
   ['modes', 'shape-modes', 'decay', 'speakers', 'absorbers'],
   ['response'],
-  ['proportions'],
+  ['proportions', 'bass'],
   ['findings'],
   ['analysis'],
   ['report'],

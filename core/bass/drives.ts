@@ -1,0 +1,57 @@
+/** Delays and levels that a search may give to a subwoofer. */
+
+/** Both with 0 among them. */
+export interface DriveGrid {
+  readonly delaysMs: readonly number[];
+  /** None above 0. */
+  readonly levelsDb: readonly number[];
+}
+
+/** To 10 ms in steps of 1 ms; a third and a half of the pressure less, about (common practice). */
+export const DEFAULT_DRIVES: DriveGrid = {
+  delaysMs: [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10],
+  levelsDb: [0, -3, -6],
+};
+
+export interface Drive {
+  readonly delayMs: number;
+  readonly levelDb: number;
+}
+
+export const PLAIN_DRIVE: Drive = { delayMs: 0, levelDb: 0 };
+
+/** All drives of two subwoofers, one of them without delay and one of them at 0 dB; plain ones first. */
+export function pairDrives({
+  delaysMs,
+  levelsDb,
+}: DriveGrid): readonly (readonly [Drive, Drive])[] {
+  return eitherOf(delaysMs).flatMap(([delayA, delayB]) =>
+    eitherOf(levelsDb).map(([levelA, levelB]): readonly [Drive, Drive] => [
+      { delayMs: delayA, levelDb: levelA },
+      { delayMs: delayB, levelDb: levelB },
+    ]),
+  );
+}
+
+/** Pairs of values of which one is 0. */
+function eitherOf(values: readonly number[]): readonly (readonly [number, number])[] {
+  const others = [...new Set(values)].filter((value) => value !== 0);
+  return [
+    [0, 0],
+    ...others.map((value) => [0, value] as const),
+    ...others.map((value) => [value, 0] as const),
+  ];
+}
+
+/**
+ * The same set with its earliest subwoofer undelayed and its loudest at 0 dB: what is common to all changes
+ * neither spread nor deviation.
+ */
+export function settled(drives: readonly Drive[]): readonly Drive[] {
+  const first = Math.min(...drives.map((drive) => drive.delayMs));
+  const loudest = Math.max(...drives.map((drive) => drive.levelDb));
+  return drives.map(({ delayMs, levelDb }) => ({
+    delayMs: delayMs - first,
+    levelDb: levelDb - loudest,
+  }));
+}
