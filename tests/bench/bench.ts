@@ -21,6 +21,7 @@ import { finish } from '../../core/quantity/slices';
 import { searchRooms } from '../../core/proportions/search';
 import type { Bay, Project, ShellSize } from '../../core/room/project';
 import { freeSpace } from '../../core/room/space';
+import { measureBass } from './bass';
 import { measureEditLatency } from './edit-latency';
 import { measureShapedModes } from './shaped-modes';
 
@@ -199,6 +200,14 @@ row(
 measureSearch();
 console.log('');
 measureShapedModes();
+measureBass(
+  projectIn(
+    readFileSync(
+      new URL('../../resources/examples/basement-bay.room.json', import.meta.url),
+      'utf8',
+    ),
+  ),
+);
 
 const edits = await measureEditLatency();
 if (edits) {
