@@ -29,7 +29,7 @@ export function* descend(
   const spare = noSums(space);
   const count = start.places.length;
   const places = [...start.places];
-  const drives: Drive[] = places.map((_, n) => start.drives[n] ?? PLAIN_DRIVE);
+  let drives = settled(places.map((_, n) => start.drives[n] ?? PLAIN_DRIVE));
   let least = start.cost;
   let since = 0;
   offer(best, places, least, drives);
@@ -67,7 +67,8 @@ export function* descend(
     if (!found) continue;
     places[n] = found.place;
     drives[n] = found.drive;
-    unchanged = 1;
+    drives = settled(drives);
+    unchanged = 0;
   }
 }
 

@@ -1,9 +1,9 @@
 /** Delays and levels that a search may give to a subwoofer. */
 
-/** Both with 0 among them. */
+/** Both in equal steps from 0, so that a difference of two is one again. */
 export interface DriveGrid {
   readonly delaysMs: readonly number[];
-  /** None above 0. */
+  /** Falling. */
   readonly levelsDb: readonly number[];
 }
 
@@ -47,7 +47,7 @@ function eitherOf(values: readonly number[]): readonly (readonly [number, number
  * The same set with its earliest subwoofer undelayed and its loudest at 0 dB: what is common to all changes
  * neither spread nor deviation.
  */
-export function settled(drives: readonly Drive[]): readonly Drive[] {
+export function settled(drives: readonly Drive[]): Drive[] {
   const first = Math.min(...drives.map((drive) => drive.delayMs));
   const loudest = Math.max(...drives.map((drive) => drive.levelDb));
   return drives.map(({ delayMs, levelDb }) => ({
