@@ -4,6 +4,7 @@
  * ruled out by frequencies that alone cost more already.
  */
 
+import { scaled } from '../quantity/slices';
 import { bestSets, type BestSets } from './best-sets';
 import { costSpace, unitDb2, type CostSpace } from './cost';
 import { descend } from './descent';
@@ -108,20 +109,6 @@ export function* searchSubwoofers(
     provenGapDb2: tried === total && drives !== 'descent' ? 0 : null,
     drives,
   };
-}
-
-/** Shares (or counts of `whole`) of a part of the work as shares of the whole work. */
-function* scaled<T>(
-  work: Generator<number, T>,
-  from: number,
-  to: number,
-  whole = 1,
-): Generator<number, T> {
-  for (;;) {
-    const step = work.next();
-    if (step.done) return step.value;
-    yield from + ((to - from) * step.value) / whole;
-  }
 }
 
 /** Descents from the best of different cost, then drives alone for every set that they found. */

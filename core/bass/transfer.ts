@@ -3,6 +3,7 @@
  * all pairs at once. The resonances depend on frequency and mode alone and are worked out once.
  */
 
+import { scaled } from '../quantity/slices';
 import { shapedField, shellField, type ModalField } from '../response/field';
 import {
   dampingPerS,
@@ -165,15 +166,10 @@ export function* shapedTransfer(
   options: TransferOptions = {},
 ): Generator<number, TransferOutcome> {
   const field = shapedField(modes);
-  const tails = shapedTails(modes, seats, places);
-  let made = tails.next();
-  for (; !made.done; made = tails.next()) yield 0.7 * made.value;
-  const standIns = made.value;
+  const standIns = yield* scaled(shapedTails(modes, seats, places), 0, 0.7);
   const work = transferOf(field, places, seats, options, (p, s) => {
     const found = standIns[s]?.[p];
     return found ? tailOf(found) : null;
   });
-  let step = work.next();
-  for (; !step.done; step = work.next()) yield 0.7 + 0.3 * step.value;
-  return step.value;
+  return yield* scaled(work, 0.7, 1);
 }

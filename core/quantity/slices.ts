@@ -8,15 +8,16 @@ export function finish<T>(slices: Generator<number, T>): T {
   }
 }
 
-/** Shares of a part of the work as shares of the whole. */
+/** Shares (or counts of `whole`) of a part of the work as shares of the whole work. */
 export function* scaled<T>(
   work: Generator<number, T>,
   from: number,
   to: number,
+  whole = 1,
 ): Generator<number, T> {
   for (;;) {
     const step = work.next();
     if (step.done) return step.value;
-    yield from + (to - from) * step.value;
+    yield from + ((to - from) * step.value) / whole;
   }
 }

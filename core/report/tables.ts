@@ -54,7 +54,10 @@ function placementRows(project: Project, analysis: Analysis): readonly Cell[][] 
       'subwoofer',
       sub.id,
       ...sub.position.map((at) => round(at, 3)),
-      ...Array.from({ length: 6 }, () => null),
+      ...Array.from({ length: 3 }, () => null),
+      round(sub.delayMs ?? 0, 2),
+      round(sub.levelDb ?? 0, 1),
+      sub.inverted ? 'polarity reversed' : null,
     ]),
     ...analysis.seats.map((seat) => [
       'ears',

@@ -2,7 +2,7 @@
 
 import type { ReactElement } from 'react';
 import { modesBehind } from '../../core/response/behind';
-import { drivenSource } from '../../core/analysis/seat-response';
+import { drivenSource } from '../../core/analysis/room-field';
 import type { Point, Subwoofer } from '../../core/room/project';
 import { useBuiltModes, useRoomField } from '../field/use-painting';
 import { useProject } from '../state/session';

@@ -2,7 +2,9 @@
 
 import { addAfterEffect, Canvas, useFrame } from '@react-three/fiber';
 import { useEffect, useMemo, useRef, useState, type ReactElement } from 'react';
+import { subwooferPlaces } from '../../core/bass/places';
 import { METRES_PER_FOOT } from '../../core/quantity/length';
+import { usePlaces } from '../bass/places-store';
 import type { Painting } from '../field/painting';
 import { useAnalysis, useProject, useSession, type OpenSubject, type View } from '../state/session';
 import { CameraRig } from './CameraRig';
@@ -17,6 +19,7 @@ import { Seats } from './scene/Seats';
 import { PressurePaint } from './scene/PressurePaint';
 import { Shell } from './scene/Shell';
 import { Strokes } from './scene/Strokes';
+import { SubwooferPlaces } from './scene/SubwooferPlaces';
 import type { Stage } from './stage';
 import { subwooferLabels } from './subwoofer-labels';
 
@@ -55,6 +58,13 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
   const stage = useRef<Stage | null>(null);
   const started = useRef(project);
   const { size } = project.room;
+
+  const placesOpen = usePlaces((store) => store.open);
+  const { stepM, boxM } = usePlaces((store) => store.options);
+  const places = useMemo(
+    () => (placesOpen ? subwooferPlaces(project, { stepM, boxM }) : { allowed: [], forbidden: [] }),
+    [placesOpen, project, stepM, boxM],
+  );
 
   const place = analysis.findings.find((finding) => finding.id === findingId)?.place ?? null;
   const dimensions = useMemo(() => dimensionLines(size, view, near), [size, view, near]);
@@ -122,6 +132,9 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
         <Shell size={size} palette={palette} gridM={units === 'metric' ? 0.5 : METRES_PER_FOOT} />
         {painting ? <PressurePaint painting={painting} palette={palette} view={view} /> : null}
         <Fittings project={project} palette={palette} />
+        {subject === 'bass' && placesOpen ? (
+          <SubwooferPlaces places={places} palette={palette} />
+        ) : null}
         <Seats project={project} palette={palette} />
         <Loudspeakers
           speakers={analysis.speakers}

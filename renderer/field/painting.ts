@@ -1,6 +1,6 @@
 /** The values and lines of a painting. Computed by core; here it is only asked for what is drawn. */
 
-import type { RoomField } from '../../core/analysis/seat-response';
+import type { RoomField } from '../../core/analysis/room-field';
 import { contour, type Stretch } from '../../core/response/contour';
 import type { DrivenSource } from '../../core/response/path';
 import { fieldWeights, levelOver } from '../../core/response/picture';

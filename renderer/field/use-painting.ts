@@ -2,7 +2,7 @@
 
 import { useMemo } from 'react';
 import { spaceOf } from '../../core/analysis/built-modes';
-import { drivenSource, roomField, type RoomField } from '../../core/analysis/seat-response';
+import { drivenSource, roomField, type RoomField } from '../../core/analysis/room-field';
 import { shapedField, shellField } from '../../core/response/field';
 import { LISTED_TO_HZ } from '../../core/modes/axial-spacing';
 import type { ShapeModes } from '../../core/shape-modes/shape-modes';

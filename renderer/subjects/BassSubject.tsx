@@ -6,6 +6,9 @@ import { referenceSeat, seatsOf, type Seat } from '../../core/room/seats';
 import { ModesBehind } from '../charts/ModesBehind';
 import { ResponseChart } from '../charts/ResponseChart';
 import { useFollowedResponses, useResponses } from '../bass/response-store';
+import { PlaceSearchFields } from '../bass/PlaceSearchFields';
+import { PlaceTable } from '../bass/PlaceTable';
+import { usePlaces } from '../bass/places-store';
 import { LengthField } from '../controls/LengthField';
 import { NumberField } from '../controls/NumberField';
 import { SelectField } from '../controls/SelectField';
@@ -57,6 +60,7 @@ export function BassInputs(): ReactElement {
         </p>
       )}
       <SeatChoice />
+      <PlaceSearchFields />
     </>
   );
 }
@@ -208,22 +212,36 @@ export function BassEvidence(): ReactElement {
   const lookedAt = useLookedAt();
   const { tone, choose } = useTone();
   const frequencyHz = tone?.kind === 'frequency' ? tone.frequencyHz : null;
+  const { open, setOpen } = usePlaces();
   if (failure) return <p className="complaint">{failure}</p>;
   if (!responses) return <p className="empty">The response at the seats is being computed.</p>;
+  const tab = (title: string, shown: boolean): ReactElement => (
+    <button type="button" aria-pressed={shown === open} onClick={() => setOpen(shown)}>
+      {title}
+    </button>
+  );
   return (
     <>
+      <div className="evidence-tabs" role="group" aria-label="Evidence for the bass">
+        {tab('Behind', false)}
+        {tab('Places', true)}
+      </div>
       <ResponseChart
         responses={responses}
         seat={lookedAt ? seatKey(lookedAt) : ''}
         frequencyHz={frequencyHz}
         onChoose={(hz) => choose({ kind: 'frequency', frequencyHz: hz })}
       />
-      <ModesBehind
-        frequencyHz={frequencyHz}
-        seat={lookedAt?.position ?? null}
-        seatName={lookedAt ? seatName(project, lookedAt) : ''}
-        subwoofers={project.speakers.subwoofers}
-      />
+      {open ? (
+        <PlaceTable />
+      ) : (
+        <ModesBehind
+          frequencyHz={frequencyHz}
+          seat={lookedAt?.position ?? null}
+          seatName={lookedAt ? seatName(project, lookedAt) : ''}
+          subwoofers={project.speakers.subwoofers}
+        />
+      )}
     </>
   );
 }

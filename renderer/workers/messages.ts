@@ -1,6 +1,7 @@
 /** What a window and its worker say to each other: tasks go in, progress and results come out. */
 
 import type { BuiltOutcome } from '../../core/analysis/built-modes';
+import type { PlaceSearch, PlaceSearchOptions } from '../../core/analysis/subwoofer-search';
 import type { SeatResponses } from '../../core/analysis/seat-response';
 import type { ProportionMap } from '../../core/proportions/map';
 import type { SearchResult } from '../../core/proportions/search';
@@ -40,6 +41,16 @@ export interface Tasks {
       readonly limitHz: number;
     };
     readonly output: SeatResponses;
+  };
+  /** Better places for the subwoofers, likewise. */
+  readonly subwoofers: {
+    readonly input: {
+      readonly project: Project;
+      readonly asBuilt: boolean;
+      readonly limitHz: number;
+      readonly options: PlaceSearchOptions;
+    };
+    readonly output: PlaceSearch;
   };
 }
 

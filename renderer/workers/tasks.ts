@@ -1,6 +1,7 @@
 /** The computations behind each task, in slices: the same ones run without a worker. */
 
 import { seatResponses } from '../../core/analysis/seat-response';
+import { searchPlaces } from '../../core/analysis/subwoofer-search';
 import { proportionMap } from '../../core/proportions/map';
 import { searchRooms } from '../../core/proportions/search';
 import { scaled } from '../../core/quantity/slices';
@@ -16,6 +17,10 @@ const TASKS: { readonly [N in TaskName]: (input: Tasks[N]['input']) => Slices<N>
   *response({ project, asBuilt, limitHz }) {
     const shape = asBuilt ? yield* scaled(solvedShape(project, limitHz), 0, 0.8) : null;
     return yield* scaled(seatResponses(project, shape), 0.8, 1);
+  },
+  *subwoofers({ project, asBuilt, limitHz, options }) {
+    const shape = asBuilt ? yield* scaled(solvedShape(project, limitHz), 0, 0.1) : null;
+    return yield* scaled(searchPlaces(project, shape, options), 0.1, 1);
   },
 };
 

@@ -9,7 +9,7 @@ import { DEFAULT_WEIGHT } from '../../core/bass/measure';
 import { subwooferPlaces } from '../../core/bass/places';
 import { searchSubwoofers, type SearchOptions } from '../../core/bass/search';
 import { shapedTransfer, shellTransfer, type Transfer } from '../../core/bass/transfer';
-import { finish } from '../../core/proportions/map';
+import { finish } from '../../core/quantity/slices';
 import type { Project } from '../../core/room/project';
 import { seatsOf } from '../../core/room/seats';
 import { shapeModes } from '../../core/shape-modes/shape-modes';

@@ -66,4 +66,33 @@ describe.runIf(browserOrSkip())('bass, in the window', () => {
       .poll(() => page.getByRole('figure', { name: 'Response at the seats' }).innerText(), SOLVED)
       .toMatch(/no seat hears a subwoofer/);
   });
+
+  it('finds better places along the walls, proves them, and puts the subwoofers there', async () => {
+    const { page } = await open();
+    await page.getByRole('button', { name: /Bass/ }).click();
+    await page.getByRole('button', { name: 'Find the best places' }).first().click();
+    const places = page.getByRole('figure', { name: 'Places for the subwoofers' });
+    await expect.poll(() => places.innerText(), SOLVED).toMatch(/proved best: all [\d,]+ tried/);
+    const spreads = await places.locator('tbody tr td:nth-child(2)').allInnerTexts();
+    const [before = NaN, best = NaN] = spreads.map(Number);
+    expect(best).toBeLessThan(before);
+    await places.locator('.take-places').first().click();
+    expect(await page.getByRole('button', { name: 'sub-2', exact: true }).count()).toBe(1);
+    await page.getByRole('button', { name: /Undo subwoofer places/ }).click();
+    expect(await page.getByRole('button', { name: 'sub-2', exact: true }).count()).toBe(0);
+  });
+
+  it('keeps the first answer where the search is stopped, and says that it is not proved', async () => {
+    const { page } = await open();
+    await page.getByRole('button', { name: /Bass/ }).click();
+    await page.getByLabel('Step along the walls').fill('0.1');
+    await page.keyboard.press('Enter');
+    await page.getByRole('radio', { name: '4', exact: true }).check({ force: true });
+    await page.getByRole('button', { name: 'Find the best places' }).first().click();
+    const places = page.getByRole('figure', { name: 'Places for the subwoofers' });
+    await expect.poll(() => places.locator('.take-places').count(), SOLVED).toBeGreaterThan(0);
+    const stop = page.getByRole('button', { name: 'Stop the search' });
+    if ((await stop.count()) > 0) await stop.click();
+    expect(await places.innerText()).toMatch(/not proved: [\d,]+ of [\d,]+ tried/);
+  });
 });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { measureSet, type SetMeasures } from '../../core/bass/measure';
 import { searchSubwoofers } from '../../core/bass/search';
 import { bandGrid, shellTransfer, type Transfer } from '../../core/bass/transfer';
-import { finish } from '../../core/proportions/map';
+import { finish } from '../../core/quantity/slices';
 import { shellField } from '../../core/response/field';
 import type { Point, ShellSize } from '../../core/room/project';
 

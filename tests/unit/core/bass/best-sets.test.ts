@@ -9,7 +9,7 @@ import { everySet } from '../../../../core/bass/every-set';
 import { measureSet } from '../../../../core/bass/measure';
 import { startFrom } from '../../../../core/bass/start';
 import type { Transfer } from '../../../../core/bass/transfer';
-import { finish } from '../../../../core/proportions/map';
+import { finish } from '../../../../core/quantity/slices';
 import { given } from '../../support/rooms';
 import { allSets, anyTransfer } from './transfers';
 

@@ -11,7 +11,7 @@ import {
   type SubwooferSearch,
 } from '../../../../core/bass/search';
 import type { Transfer } from '../../../../core/bass/transfer';
-import { finish } from '../../../../core/proportions/map';
+import { finish } from '../../../../core/quantity/slices';
 import type { Point } from '../../../../core/room/project';
 import { given } from '../../support/rooms';
 import { sizeOf } from '../shape-modes/solve';

@@ -9,7 +9,7 @@ import {
   type Transfer,
   type TransferOutcome,
 } from '../../../../core/bass/transfer';
-import { finish } from '../../../../core/proportions/map';
+import { finish } from '../../../../core/quantity/slices';
 import { shapedField, shellField } from '../../../../core/response/field';
 import { dampingPerS, levelDb, pathResponse, type Tail } from '../../../../core/response/path';
 import { shapedTails, tailOf } from '../../../../core/response/shaped-tail';

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { bandGrid, shellTransfer, type Transfer } from '../../../../core/bass/transfer';
-import { finish } from '../../../../core/proportions/map';
+import { finish } from '../../../../core/quantity/slices';
 import type { Point, ShellSize } from '../../../../core/room/project';
 
 /** Numbers in four decimals, so that what fails can be read. */

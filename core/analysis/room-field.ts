@@ -1,0 +1,41 @@
+/** The modes that pressure is summed from, with their damping: of the plain shell, or of the room as built. */
+
+import { speedOfSoundMS } from '../air/medium';
+import { shapedField, shellField, type ModalField } from '../response/field';
+import type { Damping, DrivenSource } from '../response/path';
+import type { Project, Subwoofer } from '../room/project';
+import { freeSpace } from '../room/space';
+import type { ShapeModes } from '../shape-modes/shape-modes';
+import { builtDamping, shellDamping } from './damping';
+
+/** The plain shell's modes are listed to here for the pressure, Hz. */
+export const SHELL_LIST_HZ = 320;
+
+export interface RoomField {
+  readonly field: ModalField;
+  readonly damping: Damping;
+  /** Modes whose decay is a stand-in, since a face has no figure. */
+  readonly defaulted: number;
+}
+
+/** The field of the plain shell to `limitHz`, or of the room as built where its modes are given. */
+export function roomField(
+  project: Project,
+  shape: ShapeModes | null,
+  limitHz = SHELL_LIST_HZ,
+): RoomField {
+  const space = freeSpace(project.room);
+  if (shape) return { field: shapedField(shape), ...builtDamping(project, space, shape) };
+  const speedMS = speedOfSoundMS(project.air.temperatureC);
+  const field = shellField(project.room.size, speedMS, limitHz);
+  return { field, ...shellDamping(project, space, field) };
+}
+
+/** A subwoofer as a driven source. */
+export function drivenSource(sub: Subwoofer): DrivenSource {
+  const { position, delayMs, levelDb, inverted } = sub;
+  return {
+    at: position,
+    drive: { delayMs: delayMs ?? 0, gainDb: levelDb ?? 0, inverted: inverted ?? false },
+  };
+}

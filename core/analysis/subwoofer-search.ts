@@ -1,0 +1,71 @@
+/** Better places for the subwoofers of a project: candidates along its walls, tried at its seats. */
+
+import { presentSet } from '../bass/as-subwoofers';
+import { DEFAULT_DRIVES } from '../bass/drives';
+import { subwooferPlaces, type Places } from '../bass/places';
+import { searchSubwoofers, type SubwooferSearch } from '../bass/search';
+import { bandGrid, DEFAULT_PER_OCTAVE, type Band } from '../bass/transfer';
+import { scaled } from '../quantity/slices';
+import type { Project } from '../room/project';
+import { seatsOf } from '../room/seats';
+import { isInTheOpen } from '../room/space';
+import type { ShapeModes } from '../shape-modes/shape-modes';
+import { roomTransfer } from './room-transfer';
+
+export interface PlaceSearchOptions {
+  readonly count: 1 | 2 | 4;
+  /** Between neighbouring candidates along a wall, m. */
+  readonly stepM: number;
+  /** Side of the box, m. */
+  readonly boxM: number;
+  /** Also try a delay and a level for each. */
+  readonly drives: boolean;
+  readonly bandHz: Band;
+  /** A first answer only. */
+  readonly quick?: boolean;
+}
+
+export interface PlaceSearch {
+  readonly places: Places;
+  /** Null where no place is allowed, or nobody sits in the free space. */
+  readonly search: SubwooferSearch | null;
+  readonly of: 'shell' | 'built';
+}
+
+/** Search. Yields the share done. */
+export function* searchPlaces(
+  project: Project,
+  shape: ShapeModes | null,
+  options: PlaceSearchOptions,
+): Generator<number, PlaceSearch> {
+  const of = shape ? 'built' : 'shell';
+  const { room, speakers } = project;
+  const places = subwooferPlaces(project, options);
+  const seats = seatsOf(project).filter((seat) => isInTheOpen(seat.position, room));
+  if (places.allowed.length === 0 || seats.length === 0) return { places, search: null, of };
+  const now = speakers.subwoofers.filter((sub) => isInTheOpen(sub.position, room));
+  const { outcome } = yield* scaled(
+    roomTransfer(
+      project,
+      shape,
+      [...places.allowed, ...now.map((sub) => sub.position)],
+      seats.map((seat) => seat.position),
+      bandGrid(options.bandHz, DEFAULT_PER_OCTAVE),
+    ),
+    0,
+    0.2,
+  );
+  if (!outcome.ok) return { places, search: null, of };
+  const search = yield* scaled(
+    searchSubwoofers(outcome.transfer, {
+      count: options.count,
+      candidates: places.allowed.length,
+      present: presentSet(now, places.allowed.length),
+      ...(options.drives ? { drives: DEFAULT_DRIVES } : {}),
+      ...(options.quick ? { mostTried: 0 } : {}),
+    }),
+    0.2,
+    1,
+  );
+  return { places, search, of };
+}

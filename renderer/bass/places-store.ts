@@ -1,0 +1,101 @@
+/** The search for better subwoofer places: what is asked for, how far it is, what it found. */
+
+import { create } from 'zustand';
+import { asSubwoofers } from '../../core/bass/as-subwoofers';
+import { DEFAULT_BOX_M } from '../../core/bass/places';
+import type { Driven } from '../../core/bass/measure';
+import type { PlaceSearch, PlaceSearchOptions } from '../../core/analysis/subwoofer-search';
+import type { Project } from '../../core/room/project';
+import { builtOf, spaceKey, useBuilt } from '../field/built-store';
+import { projectOf, useSession } from '../state/session';
+import { compute, type Job } from '../workers/compute';
+
+export interface FoundPlaces {
+  readonly found: PlaceSearch;
+  readonly options: PlaceSearchOptions;
+  /** Room that they were found for, as far as it matters here. */
+  readonly key: string;
+  readonly ms: number;
+}
+
+export interface PlacesStore {
+  readonly open: boolean;
+  readonly options: PlaceSearchOptions;
+  /** Share done; null while nothing runs. */
+  readonly share: number | null;
+  /** The newest answer; a first one while the whole search runs, or where it was stopped. */
+  readonly answer: FoundPlaces | null;
+  readonly failure: string | null;
+  readonly setOpen: (open: boolean) => void;
+  readonly set: (change: Partial<PlaceSearchOptions>) => void;
+  readonly start: () => void;
+  readonly stop: () => void;
+  readonly take: (set: readonly Driven[]) => void;
+}
+
+/** Says for which rooms an answer holds: all but the subwoofers themselves. */
+export function placesKey(project: Project): string {
+  const { room, air, seating, screen, objects, finishesCustom } = project;
+  return JSON.stringify([room, air, seating, screen, objects, finishesCustom]);
+}
+
+let job: Job<'subwoofers'> | null = null;
+
+export const usePlaces = create<PlacesStore>((set, get) => ({
+  open: false,
+  options: { count: 2, stepM: 0.4, boxM: DEFAULT_BOX_M, drives: false, bandHz: [20, 120] },
+  share: null,
+  answer: null,
+  failure: null,
+  setOpen: (open) => set({ open }),
+  set: (change) => set({ options: { ...get().options, ...change } }),
+  start: () => {
+    job?.stop();
+    const project = projectOf(useSession.getState());
+    const built = useBuilt.getState();
+    const asBuilt = built.quality === 'fine' && builtOf(built, spaceKey(project)) !== null;
+    const { options } = get();
+    const key = placesKey(project);
+    const began = performance.now();
+    set({ open: true, share: 0, failure: null });
+    const run = async (quick: boolean): Promise<boolean> => {
+      const running = compute(
+        'subwoofers',
+        { project, asBuilt, limitHz: built.limitHz, options: { ...options, quick } },
+        (share) => {
+          if (job === running) set({ share });
+        },
+      );
+      job = running;
+      const found = await running.result;
+      if (job !== running || found === null) return false;
+      set({ answer: { found, options, key, ms: performance.now() - began } });
+      return true;
+    };
+    // A first answer at once, then the proof.
+    run(true)
+      .then((going) => (going ? run(false) : false))
+      .then((ended) => {
+        if (ended) set({ share: null });
+      })
+      .catch((error: unknown) => {
+        set({ share: null, failure: error instanceof Error ? error.message : String(error) });
+      });
+  },
+  stop: () => {
+    job?.stop();
+    job = null;
+    set({ share: null });
+  },
+  take: (chosen) => {
+    const { answer } = get();
+    if (!answer) return;
+    const session = useSession.getState();
+    const { subwoofers } = projectOf(session).speakers;
+    session.change({
+      kind: 'subwoofers',
+      subwoofers: asSubwoofers(chosen, answer.found.places.allowed, subwoofers),
+      what: 'subwoofer places',
+    });
+  },
+}));
