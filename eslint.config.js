@@ -11,7 +11,7 @@ const FLOORS = [
   ['quantity', 'air'],
   ['room'],
   ['modes', 'shape-modes', 'decay', 'speakers', 'absorbers'],
-  ['response'],
+  ['response', 'reflections'],
   ['proportions', 'bass'],
   ['findings'],
   ['analysis'],

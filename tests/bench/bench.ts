@@ -23,6 +23,7 @@ import type { Bay, Project, ShellSize } from '../../core/room/project';
 import { freeSpace } from '../../core/room/space';
 import { measureBass } from './bass';
 import { measureEditLatency } from './edit-latency';
+import { REFLECTIONS_AIM_MS, reflectionWork } from './reflections';
 import { measureShapedModes } from './shaped-modes';
 
 const EXAMPLES = ['basement-bay', 'long-room', 'under-the-ducts'];
@@ -195,6 +196,18 @@ row(
   '60 solids and 60 patches: analyze',
   timed(() => analyze(fullest), 3, 1),
   'the most that a file may hold; 3 runs',
+);
+
+const reflections = reflectionWork(fullest);
+console.log('');
+row(
+  `11 speakers, 8 seats, 20 solids: ${reflections.allFirstOrder()} paths`,
+  timed(reflections.allFirstOrder, 200, 50),
+  `first order, aim ${REFLECTIONS_AIM_MS} ms`,
+);
+row(
+  `one pair to the second order: ${reflections.oneSecondOrder()} paths`,
+  timed(reflections.oneSecondOrder, 200, 50),
 );
 
 measureSearch();
