@@ -3,6 +3,7 @@
 import { axialFindings } from './axial-modes';
 import type { FindingContext } from './context';
 import { decayFindings } from './decay';
+import { earlyReflectionFindings } from './early-reflections';
 import { sortFindings, type Finding } from './finding';
 import { fittingFindings } from './fittings';
 import { objectFindings } from './objects';
@@ -21,6 +22,7 @@ const WATCHES: readonly ((context: FindingContext) => readonly Finding[])[] = [
   speakerFindings,
   subwooferFindings,
   decayFindings,
+  earlyReflectionFindings,
   patchFindings,
   objectFindings,
 ];

@@ -3,7 +3,7 @@
 import type { Patch, Project } from '../room/project';
 import type { FindingContext } from './context';
 import type { Finding, Remedy } from './finding';
-import { coveredParts, faceBounds, freePatch, overhangM, overlapM } from './free-rect';
+import { coveredParts, faceBounds, freePatch, overhangM, overlapM } from '../room/free-rect';
 
 export function patchFindings(context: FindingContext): readonly Finding[] {
   const { patches } = context.project.room;

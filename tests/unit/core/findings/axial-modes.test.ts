@@ -36,8 +36,9 @@ describe('a room in which axial modes coincide', () => {
 });
 
 describe('the good example', () => {
-  it('has neither', () => {
-    expect(findingIds(example('long-room'))).toEqual([]);
+  it('has neither, nor anything else but early reflections', () => {
+    const others = findingIds(example('long-room')).filter((id) => !id.startsWith('early-'));
+    expect(others).toEqual([]);
   });
 });
 

@@ -7,7 +7,7 @@ import {
   nearestFreeRect,
   overhangM,
   overlapM,
-} from '../../../../core/findings/free-rect';
+} from '../../../../core/room/free-rect';
 import type { Rect } from '../../../../core/room/patched-area';
 import type { Project } from '../../../../core/room/project';
 import { findingIds, findingOf, tried } from '../../support/remedies';

@@ -22,7 +22,8 @@ const about = (project: Project, channel: string): readonly string[] =>
 describe('a loudspeaker in its place', () => {
   it('is no finding', () => {
     expect(about(one('M+000', [2, 0.12, 1.1]), 'M+000')).toEqual([]);
-    expect(findingIds(example('long-room'))).toEqual([]);
+    const inLongRoom = findingIds(example('long-room'));
+    expect(inLongRoom.filter((id) => id.startsWith('speaker-'))).toEqual([]);
   });
 
   it('on the wall itself is not outside', () => {

@@ -1,0 +1,160 @@
+/** Faces whose reflections reach a seat too early and too loud, with the panel that catches the worst. */
+
+import { faceAxes, patchSide } from '../room/faces';
+import { finishLookup } from '../room/finishes';
+import type { Edit } from '../room/edits';
+import type { Patch } from '../room/project';
+import { referenceSeat } from '../room/seats';
+import {
+  EARLY_LIMIT,
+  EARLY_LIMIT_SOURCE,
+  earlyReflections,
+  excessDb,
+  facesOverLimit,
+  type EarlyReflection,
+  type FaceReflections,
+} from '../reflections/early-limit';
+import { coveredDb, panelFor, type Panel } from '../reflections/panel';
+import type { FindingContext } from './context';
+import { bandName, REMEDY_FINISHES } from './decay';
+import type { Finding, Remedy } from './finding';
+
+/** The three worst faces are told one by one, the others by their number. */
+const MOST_FACES = 3;
+/** From this much over the limit at the reference seat on it is a warning, dB (our own convention). */
+const WARNING_DB = 6;
+/** More panels than this on one face are no remedy any more (our own convention). */
+const MOST_PANELS = 6;
+
+export function earlyReflectionFindings(context: FindingContext): readonly Finding[] {
+  const { project, speedMS } = context;
+  const reference = referenceSeat(project);
+  const isGrave = ({ over }: FaceReflections): boolean =>
+    over.some(
+      ({ seat, levelDb }) =>
+        seat.row === reference?.row &&
+        seat.seat === reference.seat &&
+        excessDb(levelDb) >= WARNING_DB,
+    );
+  const faces = facesOverLimit(earlyReflections(project, speedMS));
+  const grave = faces.filter(isGrave);
+  const told = [...grave, ...faces.filter((face) => !isGrave(face))].slice(0, MOST_FACES);
+  const others = faces.length - told.length;
+  return told.map((face, i) => {
+    const more = i === told.length - 1 && others > 0 ? ` ${moreText(others)}` : '';
+    return finding(context, face, grave.includes(face) ? 'warning' : 'note', more);
+  });
+}
+
+const moreText = (others: number): string =>
+  others === 1
+    ? 'One more face has reflections over the limit.'
+    : `${others} more faces have reflections over the limit.`;
+
+function finding(
+  context: FindingContext,
+  faceOver: FaceReflections,
+  severity: 'warning' | 'note',
+  more: string,
+): Finding {
+  const { face, worst, over, count } = faceOver;
+  const { channel, seat, path, levelDb, octaveHz } = worst;
+  return {
+    id: `early-reflection:${face}`,
+    severity,
+    subject: 'decay',
+    where: faceName(face),
+    message: `${channelName(context, channel)} reaches seat ${seat.seat} of row ${seat.row} by way of the ${faceName(face)} ${path.delayMs.toFixed(1)} ms after its direct sound, ${(-levelDb).toFixed(1)} dB below it at ${bandName(octaveHz)}; ${-EARLY_LIMIT.levelDb} dB below is the limit within ${EARLY_LIMIT.withinMs} ms. ${over.length} of the ${count} early reflections of this face are over it.${more}`,
+    value: levelDb,
+    limit: EARLY_LIMIT.levelDb,
+    unit: 'dB',
+    source: EARLY_LIMIT_SOURCE,
+    remedies: remedies(context, faceOver),
+    place: { kind: 'speaker', channel },
+  };
+}
+
+function remedies(context: FindingContext, { over, worst }: FaceReflections): readonly Remedy[] {
+  const { project } = context;
+  const first = panelFor(project, worst, finishesFor(worst));
+  if (!first) return [{ text: withoutPanel(worst) }];
+  const change = (panels: readonly Patch[], what: string): Edit => ({
+    kind: 'patches',
+    patches: [...project.room.patches, ...panels],
+    what: `${what} on the ${faceName(worst.hit.face)}`,
+  });
+  const one: Remedy = { text: panelText(context, first), edit: change([first.patch], 'panel') };
+  const { panels, kept } = panelsFor(context, over);
+  if (panels.length < 2) return [one];
+  const text = `Put ${panels.length} such panels where the loudest reflections meet it: ${kept} of the ${over.length} then keep the limit.`;
+  return [one, { text, edit: change(panels, 'panels') }];
+}
+
+/** Panels for the loudest of `over` that no other panel catches, and how many then keep the limit. */
+function panelsFor(
+  { project }: FindingContext,
+  over: readonly EarlyReflection[],
+): { readonly panels: readonly Patch[]; readonly kept: number } {
+  const lookup = finishLookup(project);
+  const panels: Patch[] = [];
+  for (const reflection of over) {
+    if (panels.length === MOST_PANELS) break;
+    if (panels.some((panel) => isOn(panel, reflection))) continue;
+    const patches = [...project.room.patches, ...panels];
+    const changed = { ...project, room: { ...project.room, patches } };
+    const panel = panelFor(changed, reflection, finishesFor(reflection));
+    if (panel) panels.push(panel.patch);
+  }
+  const keeps = (reflection: EarlyReflection): boolean => {
+    const panel = panels.find((one) => isOn(one, reflection));
+    const afterDb = panel ? coveredDb(reflection, panel.finish, lookup) : null;
+    return afterDb !== null && excessDb(afterDb) === 0;
+  };
+  return { panels, kept: over.filter(keeps).length };
+}
+
+/** True where the panel catches the reflection. */
+function isOn({ face, rect }: Patch, { hit }: EarlyReflection): boolean {
+  const [u, v] = faceAxes(patchSide(face));
+  const [atU, atV] = [hit.point[u], hit.point[v]];
+  return atU >= rect[0] && atU <= rect[2] && atV >= rect[1] && atV <= rect[3];
+}
+
+/** What can be laid, hung or set there: the top of a solid is a floor, its underside a ceiling. */
+function finishesFor({ hit }: EarlyReflection): readonly string[] {
+  const side = patchSide(hit.face);
+  if (side !== 'floor' && side !== 'ceiling') return REMEDY_FINISHES.wall;
+  const isFloor = hit.face.includes(':') ? side === 'ceiling' : side === 'floor';
+  return REMEDY_FINISHES[isFloor ? 'floor' : 'ceiling'];
+}
+
+function panelText({ project, lengthText }: FindingContext, panel: Panel): string {
+  const { patch, levelDb, isEnough } = panel;
+  const [u0, v0, u1, v1] = patch.rect;
+  const name = finishLookup(project)(patch.finish)?.name ?? patch.finish;
+  const after = `${(-levelDb).toFixed(1)} dB below the direct sound`;
+  return `Put ${lengthText(u1 - u0)} by ${lengthText(v1 - v0)} of "${name}" where it meets the ${faceName(patch.face)}, corner at ${lengthText(u0)} and ${lengthText(v0)} along the face: then it is ${after}${isEnough ? '' : ', which is not enough, but the best of these finishes'}.`;
+}
+
+function withoutPanel({ hit }: EarlyReflection): string {
+  return hit.patch === null
+    ? 'No panel of a usual finish fits there and helps: move the loudspeaker or the seats, so that the reflection comes later or meets another face.'
+    : `It meets the patch "${hit.patch}": give that a finish that absorbs more, or move the loudspeaker.`;
+}
+
+const WALLS = { front: 'screen wall', back: 'back wall', left: 'left wall', right: 'right wall' };
+const SIDES = { floor: 'underside', ceiling: 'top' };
+
+/** `left wall`, `ceiling`, `underside of "duct"`. */
+function faceName(face: string): string {
+  const side = patchSide(face);
+  const split = face.lastIndexOf(':');
+  if (split === -1) return side === 'floor' || side === 'ceiling' ? side : WALLS[side];
+  const part = side === 'floor' || side === 'ceiling' ? SIDES[side] : `${side} side`;
+  return `${part} of "${face.slice(0, split)}"`;
+}
+
+function channelName({ speakers }: FindingContext, label: string): string {
+  const channel = speakers.layout?.channels.find((candidate) => candidate.label === label);
+  return channel ? `${channel.name} (${label})` : label;
+}

@@ -1,0 +1,110 @@
+/** A panel at the point of a reflection: where it fits on the face, and of which finish. */
+
+import { faceBounds, nearestFreeRect, obstaclesOn } from '../room/free-rect';
+import { finishLookup } from '../room/finishes';
+import type { Rect } from '../room/patched-area';
+import { faceAxes, patchSide } from '../room/faces';
+import type { Patch, Project } from '../room/project';
+import { screenRect } from '../room/screen';
+import type { FinishLookup } from './level';
+import { EARLY_LIMIT, loudestOctave, type EarlyLimit, type EarlyReflection } from './early-limit';
+
+/** Along the face and up it (or along the room), m: a usual panel of 2 x 4 ft. */
+export const PANEL_SIZE_M: readonly [number, number] = [0.6, 1.2];
+/** Least distance from the point to the panel's edge, m (our own convention). */
+const LEAST_COVER_M = 0.05;
+/** A panel has to take this much off to be worth its place, dB (our own convention). */
+const LEAST_GAIN_DB = 1;
+/** Corners are given to this, m. */
+const STEP_M = 0.005;
+
+export interface Panel {
+  readonly patch: Patch;
+  /** Loudest octave of the reflection with the panel, dB against the direct sound. */
+  readonly levelDb: number;
+  /** True where that keeps the limit. */
+  readonly isEnough: boolean;
+}
+
+/**
+ * A panel of `sizeM` that catches `reflection`: centred on its point, moved within the face and clear of
+ * other patches, the picture and solids that cover the face, of the first of the finishes (ids, in the order in
+ * which they are to be preferred) that brings it to the limit, else of the one that takes most off. Null
+ * where no place holds the point, or no finish takes a decibel off.
+ */
+export function panelFor(
+  project: Project,
+  { hit, path, levelDb }: Pick<EarlyReflection, 'hit' | 'path' | 'levelDb'>,
+  finishes: readonly string[],
+  limit: EarlyLimit = EARLY_LIMIT,
+  sizeM: readonly [number, number] = PANEL_SIZE_M,
+): Panel | null {
+  const rect = panelRect(project, hit, sizeM);
+  if (!rect) return null;
+  const lookup = finishLookup(project);
+  let best: { readonly finish: string; readonly levelDb: number } | null = null;
+  for (const finish of finishes) {
+    const afterDb = coveredDb({ hit, path }, finish, lookup);
+    if (afterDb === null || afterDb >= (best?.levelDb ?? levelDb - LEAST_GAIN_DB)) continue;
+    best = { finish, levelDb: afterDb };
+    if (best.levelDb <= limit.levelDb) break;
+  }
+  if (!best) return null;
+  return {
+    patch: { id: freeId(project), face: hit.face, rect, finish: best.finish },
+    levelDb: best.levelDb,
+    isEnough: best.levelDb <= limit.levelDb,
+  };
+}
+
+/** Loudest octave of the reflection with `finish` at its point, dB; null where there is no figure. */
+export function coveredDb(
+  { hit, path }: Pick<EarlyReflection, 'hit' | 'path'>,
+  finish: string,
+  lookup: FinishLookup,
+): number | null {
+  const covered = { spreadingDb: path.spreadingDb, hits: [{ ...hit, finish }] as const };
+  return loudestOctave(covered, lookup)?.levelDb ?? null;
+}
+
+/** The nearest free place for a panel that holds the point. */
+function panelRect(
+  project: Project,
+  { face, point }: EarlyReflection['hit'],
+  [width, height]: readonly [number, number],
+): Rect | null {
+  const { room } = project;
+  const bounds = faceBounds(room, face);
+  if (!bounds) return null;
+  const [u, v] = faceAxes(patchSide(face));
+  const start = (at: number, size: number): number => Math.round((at - size / 2) / STEP_M) * STEP_M;
+  const [u0, v0] = [start(point[u], width), start(point[v], height)];
+  const wanted: Rect = [u0, v0, u0 + width, v0 + height];
+  const rect = nearestFreeRect(wanted, bounds, [
+    ...obstaclesOn(room, face, null),
+    ...(face === 'front' ? [pictureRect(project)] : []),
+  ]);
+  if (!rect) return null;
+  // At the edge of its face the panel cannot reach beyond the point.
+  const cover = (low: number, high: number, at: number, from: number, to: number): boolean =>
+    at - from >= Math.min(LEAST_COVER_M, at - low) - 1e-4 &&
+    to - at >= Math.min(LEAST_COVER_M, high - at) - 1e-4;
+  return cover(bounds[0], bounds[2], point[u], rect[0], rect[2]) &&
+    cover(bounds[1], bounds[3], point[v], rect[1], rect[3])
+    ? rect
+    : null;
+}
+
+/** The picture on the screen wall: no place for a panel. */
+function pictureRect(project: Project): Rect {
+  const { leftX, rightX, bottomZ, topZ } = screenRect(project);
+  return [leftX, bottomZ, rightX, topZ];
+}
+
+/** `panel-1`, or the next number that is free. */
+function freeId({ room }: Project): string {
+  for (let n = 1; ; n++) {
+    const id = `panel-${n}`;
+    if (!room.patches.some((patch) => patch.id === id)) return id;
+  }
+}

@@ -1,0 +1,107 @@
+/** Room on a face: what a rectangle there must keep clear of, and the nearest place where it does. */
+
+import { roundLength } from '../quantity/length';
+import { FACE_NORMALS, faceAxes } from './faces';
+import type { Rect } from './patched-area';
+import { FACES, type Patch, type Point, type Room } from './project';
+
+/** What comes closer than this touches, and does not overlap, m. */
+export const TOUCH_M = 0.0005;
+
+/** How far two rectangles run into each other, m: the shortest move that parts them; 0 if they do not. */
+export function overlapM(a: Rect, b: Rect): number {
+  const depth = Math.min(a[2] - b[0], b[2] - a[0], a[3] - b[1], b[3] - a[1]);
+  return depth > TOUCH_M ? depth : 0;
+}
+
+/** How far a rectangle reaches beyond another that should hold it, m. */
+export function overhangM(rect: Rect, bounds: Rect): number {
+  const out = Math.max(
+    bounds[0] - rect[0],
+    bounds[1] - rect[1],
+    rect[2] - bounds[2],
+    rect[3] - bounds[3],
+  );
+  return out > TOUCH_M ? out : 0;
+}
+
+/** The extent of a face, shell or `solid-id:face`; null where there is no such face. */
+export function faceBounds(room: Room, face: string): Rect | null {
+  const [owner, side] = face.includes(':') ? face.split(':') : [null, face];
+  const known = FACES.find((candidate) => candidate === side);
+  if (!known) return null;
+  const [u, v] = faceAxes(known);
+  if (owner === null) {
+    const { width, length, height } = room.size;
+    const far: Point = [width, length, height];
+    return [0, 0, far[u], far[v]];
+  }
+  const solid = room.solids.find((candidate) => candidate.id === owner);
+  return solid ? [solid.min[u], solid.min[v], solid.max[u], solid.max[v]] : null;
+}
+
+/** Where solids stand against a shell face and cover it; none on the face of a solid. */
+export function coveredParts(
+  room: Room,
+  face: string,
+): readonly { readonly solid: string; readonly rect: Rect }[] {
+  const known = FACES.find((candidate) => candidate === face);
+  if (!known) return [];
+  const { axis, side } = FACE_NORMALS[known];
+  const [u, v] = faceAxes(known);
+  const far = [room.size.width, room.size.length, room.size.height][axis] ?? 0;
+  return room.solids
+    .filter((solid) => (side === -1 ? solid.min[axis] <= 0 : solid.max[axis] >= far))
+    .map((solid) => ({
+      solid: solid.id,
+      rect: [solid.min[u], solid.min[v], solid.max[u], solid.max[v]],
+    }));
+}
+
+/** What a patch on `face` must keep clear of: other patches and solids that cover the face. */
+export function obstaclesOn(room: Room, face: string, except: string | null): readonly Rect[] {
+  return [
+    ...room.patches
+      .filter((patch) => patch.face === face && patch.id !== except)
+      .map((patch) => patch.rect),
+    ...coveredParts(room, face).map((part) => part.rect),
+  ];
+}
+
+/**
+ * The place nearest to `rect`, of its size, within `bounds` and clear of `obstacles`; null where there
+ * is none. What is larger than the bounds is cut to them first. Only places that touch an edge or an
+ * obstacle, or need no move along an axis, can be nearest, so those are all that is tried.
+ */
+export function nearestFreeRect(rect: Rect, bounds: Rect, obstacles: readonly Rect[]): Rect | null {
+  const width = Math.min(rect[2] - rect[0], bounds[2] - bounds[0]);
+  const height = Math.min(rect[3] - rect[1], bounds[3] - bounds[1]);
+  const starts = (axis: 0 | 1, size: number): readonly number[] => {
+    const [least, most] = [bounds[axis], bounds[axis === 0 ? 2 : 3] - size];
+    const clamped = Math.min(most, Math.max(least, rect[axis]));
+    const beside = obstacles.flatMap((o) => [o[axis] - size, o[axis === 0 ? 2 : 3]]);
+    const inside = beside.filter((at) => at >= least - 1e-9 && at <= most + 1e-9);
+    return [...new Set([clamped, least, most, ...inside])];
+  };
+  let best: { readonly rect: Rect; readonly moveM: number } | null = null;
+  for (const u of starts(0, width)) {
+    for (const v of starts(1, height)) {
+      const moveM = Math.hypot(u - rect[0], v - rect[1]);
+      if (best && moveM >= best.moveM) continue;
+      const candidate: Rect = [u, v, u + width, v + height];
+      if (obstacles.some((obstacle) => overlapM(candidate, obstacle) > 0)) continue;
+      best = { rect: candidate, moveM };
+    }
+  }
+  if (!best) return null;
+  const [u0, v0, u1, v1] = best.rect.map(roundLength);
+  return [u0 ?? 0, v0 ?? 0, u1 ?? 0, v1 ?? 0];
+}
+
+/** `patch` at the nearest free place of its face; null where none is left. */
+export function freePatch(room: Room, patch: Patch): Patch | null {
+  const bounds = faceBounds(room, patch.face);
+  const rect =
+    bounds && nearestFreeRect(patch.rect, bounds, obstaclesOn(room, patch.face, patch.id));
+  return rect ? { ...patch, rect } : null;
+}
