@@ -43,7 +43,7 @@ export interface Finding {
   readonly message: string;
   readonly value: number | null;
   readonly limit: number | null;
-  /** Unit of value and limit: `m`, `Hz`, `s`, `deg`; empty for plain numbers. */
+  /** Unit of value and limit: `m`, `Hz`, `s`, `deg`, `dB`; empty for plain numbers. */
   readonly unit: string;
   readonly source: string;
   /** Where it can hurt someone: what to heed and whom to ask. */
