@@ -4,7 +4,7 @@ import { faceBounds, nearestFreeRect, obstaclesOn } from '../room/free-rect';
 import { finishLookup } from '../room/finishes';
 import type { Rect } from '../room/patched-area';
 import { faceAxes, patchSide } from '../room/faces';
-import type { Patch, Project } from '../room/project';
+import { MOST_PATCHES, type Patch, type Project } from '../room/project';
 import { screenRect } from '../room/screen';
 import type { FinishLookup } from './level';
 import { EARLY_LIMIT, loudestOctave, type EarlyLimit, type EarlyReflection } from './early-limit';
@@ -28,9 +28,10 @@ export interface Panel {
 
 /**
  * A panel of `sizeM` that catches `reflection`: centred on its point, moved within the face and clear of
- * other patches, the picture and solids that cover the face, of the first of the finishes (ids, in the order in
- * which they are to be preferred) that brings it to the limit, else of the one that takes most off. Null
- * where no place holds the point, or no finish takes a decibel off.
+ * other patches, the picture and solids that cover the face. Its finish is the first of `finishes` (ids,
+ * in the order in which they are to be preferred) that brings the reflection to the limit, else the one
+ * that takes most off. Null where no place holds the point, no finish takes a decibel off, or the room
+ * holds as many patches as a file may.
  */
 export function panelFor(
   project: Project,
@@ -39,6 +40,7 @@ export function panelFor(
   limit: EarlyLimit = EARLY_LIMIT,
   sizeM: readonly [number, number] = PANEL_SIZE_M,
 ): Panel | null {
+  if (project.room.patches.length >= MOST_PATCHES) return null;
   const rect = panelRect(project, hit, sizeM);
   if (!rect) return null;
   const lookup = finishLookup(project);

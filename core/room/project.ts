@@ -190,3 +190,6 @@ export const SIZE_LIMITS_M = {
   length: [1, 30],
   height: [1, 12],
 } as const satisfies Record<keyof ShellSize, readonly [number, number]>;
+
+/** Patches that a room file may hold at most. */
+export const MOST_PATCHES = 60;

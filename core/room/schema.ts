@@ -8,7 +8,14 @@ import { OCTAVES_HZ } from '../quantity/bands';
 import { DEFAULT_AIR } from '../air/medium';
 import { DEFAULT_FINISHES, DEFAULT_ROW, DEFAULT_SOLID_FINISH, DEFAULT_SPEAKERS } from './defaults';
 import { describe } from './fault';
-import { FACES, ROOM_FORMAT, ROOM_VERSION, SIZE_LIMITS_M, SOLID_KINDS } from './project';
+import {
+  FACES,
+  MOST_PATCHES,
+  ROOM_FORMAT,
+  ROOM_VERSION,
+  SIZE_LIMITS_M,
+  SOLID_KINDS,
+} from './project';
 
 z.config({ jitless: true });
 
@@ -146,7 +153,7 @@ export const projectSchema = group({
     size,
     solids: list(solid, 60).default([]),
     finishes: faceFinishes.prefault({}),
-    patches: list(patch, 60).default([]),
+    patches: list(patch, MOST_PATCHES).default([]),
     bay: bay.optional(),
   }),
   air: group({

@@ -7,7 +7,7 @@ import {
 } from '../../../../core/reflections/early-limit';
 import { panelFor } from '../../../../core/reflections/panel';
 import { applyEdit } from '../../../../core/room/edits';
-import type { Patch, Project } from '../../../../core/room/project';
+import { MOST_PATCHES, type Patch, type Project } from '../../../../core/room/project';
 import { given, roomOf, type Fields } from '../../support/rooms';
 import { SPEED_MS } from './support';
 
@@ -112,5 +112,14 @@ describe('a panel', () => {
   it('is none where no finish takes a decibel off', () => {
     expect(panelFor(bare(), at(bare(), 'left'), ['gyp13-stud'])).toBeNull();
     expect(panelFor(bare(), at(bare(), 'left'), ['unknown'])).toBeNull();
+  });
+
+  it('is none where a room file could hold no more patches', () => {
+    const patches = Array.from({ length: MOST_PATCHES }, (_, i) => ({
+      ...{ id: `p${i}`, face: 'back', finish: 'gyp13-stud' },
+      rect: [i * 0.05, 0, i * 0.05 + 0.04, 0.1],
+    }));
+    expect(soft(bare({ patches }))).toBeNull();
+    expect(soft(bare({ patches: patches.slice(1) }))).not.toBeNull();
   });
 });
