@@ -21,28 +21,22 @@ import type { Finding, Remedy } from './finding';
 
 /** The three worst faces are told one by one, the others by their number. */
 const MOST_FACES = 3;
-/** From this much over the limit at the reference seat on it is a warning, dB (our own convention). */
-const WARNING_DB = 6;
 /** More panels than this on one face are no remedy any more (our own convention). */
 const MOST_PANELS = 6;
 
 export function earlyReflectionFindings(context: FindingContext): readonly Finding[] {
   const { project, speedMS } = context;
   const reference = referenceSeat(project);
-  const isGrave = ({ over }: FaceReflections): boolean =>
-    over.some(
-      ({ seat, levelDb }) =>
-        seat.row === reference?.row &&
-        seat.seat === reference.seat &&
-        excessDb(levelDb) >= WARNING_DB,
-    );
-  const faces = facesOverLimit(earlyReflections(project, speedMS));
-  const grave = faces.filter(isGrave);
-  const told = [...grave, ...faces.filter((face) => !isGrave(face))].slice(0, MOST_FACES);
+  // The limit is one for the listening position; what other seats get is shown with the loudspeakers.
+  const heard = earlyReflections(project, speedMS).filter(
+    ({ seat }) => seat.row === reference?.row && seat.seat === reference.seat,
+  );
+  const faces = facesOverLimit(heard);
+  const told = faces.slice(0, MOST_FACES);
   const others = faces.length - told.length;
   return told.map((face, i) => {
     const more = i === told.length - 1 && others > 0 ? ` ${moreText(others)}` : '';
-    return finding(context, face, grave.includes(face) ? 'warning' : 'note', more);
+    return finding(context, face, more);
   });
 }
 
@@ -51,26 +45,22 @@ const moreText = (others: number): string =>
     ? 'One more face has reflections over the limit.'
     : `${others} more faces have reflections over the limit.`;
 
-function finding(
-  context: FindingContext,
-  faceOver: FaceReflections,
-  severity: 'warning' | 'note',
-  more: string,
-): Finding {
+function finding(context: FindingContext, faceOver: FaceReflections, more: string): Finding {
   const { face, worst, over, count } = faceOver;
-  const { channel, seat, path, levelDb, octaveHz } = worst;
+  const { channel, path, hit, levelDb, octaveHz } = worst;
   return {
     id: `early-reflection:${face}`,
-    severity,
-    subject: 'decay',
+    // A note: no loudspeaker radiates alike to all sides, so the figure is on the loud side.
+    severity: 'note',
+    subject: 'speakers',
     where: faceName(face),
-    message: `${channelName(context, channel)} reaches seat ${seat.seat} of row ${seat.row} by way of the ${faceName(face)} ${path.delayMs.toFixed(1)} ms after its direct sound, ${(-levelDb).toFixed(1)} dB below it at ${bandName(octaveHz)}; ${-EARLY_LIMIT.levelDb} dB below is the limit within ${EARLY_LIMIT.withinMs} ms. ${over.length} of the ${count} early reflections of this face are over it.${more}`,
+    message: `${channelName(context, channel)} reaches the reference seat by way of the ${faceName(face)} ${path.delayMs.toFixed(1)} ms after its direct sound, ${(-levelDb).toFixed(1)} dB below it at ${bandName(octaveHz)}; ${-EARLY_LIMIT.levelDb} dB below is the limit within ${EARLY_LIMIT.withinMs} ms. ${over.length} of the ${count} early reflections of this face are over it.${more}`,
     value: Math.round(levelDb * 100) / 100,
     limit: EARLY_LIMIT.levelDb,
     unit: 'dB',
     source: EARLY_LIMIT_SOURCE,
     remedies: remedies(context, faceOver),
-    place: { kind: 'speaker', channel },
+    place: { kind: 'reflection', channel, face, at: hit.point },
   };
 }
 

@@ -1,6 +1,7 @@
 /** A finding: what is wrong, where, by how much, says who, and what to try. */
 
 import type { Edit } from '../room/edits';
+import type { Point } from '../room/project';
 
 export type Severity = 'fault' | 'warning' | 'note';
 
@@ -27,6 +28,13 @@ export type FindingPlace =
   | { readonly kind: 'side'; readonly side: 'width' | 'length' | 'height' }
   | { readonly kind: 'speaker'; readonly channel: string }
   | { readonly kind: 'subwoofer'; readonly id: string }
+  | {
+      readonly kind: 'reflection';
+      readonly channel: string;
+      /** A shell face, or `solid-id:face`. */
+      readonly face: string;
+      readonly at: Point;
+    }
   | { readonly kind: 'row'; readonly row: string }
   | { readonly kind: 'solid'; readonly id: string }
   | { readonly kind: 'screen' }

@@ -14,6 +14,7 @@ export function FindingsPanel(): ReactElement {
   const setSubject = useSession((session) => session.setSubject);
   const chooseChannel = useSession((session) => session.chooseChannel);
   const chooseFitting = useSession((session) => session.chooseFitting);
+  const chooseSubwoofer = useSession((session) => session.chooseSubwoofer);
   const choose = (finding: Finding): void => {
     if (finding.id === findingId) {
       chooseFinding(null);
@@ -22,6 +23,8 @@ export function FindingsPanel(): ReactElement {
     chooseFinding(finding.id);
     setSubject(SHOWN_IN[finding.subject]);
     if (finding.place?.kind === 'speaker') chooseChannel(finding.place.channel);
+    if (finding.place?.kind === 'reflection') chooseChannel(finding.place.channel);
+    if (finding.place?.kind === 'subwoofer') chooseSubwoofer(finding.place.id);
     if (finding.place?.kind === 'solid') chooseFitting(finding.place.id);
   };
   return (
@@ -111,5 +114,6 @@ export function figure(value: number | null, unit: string, units: LengthUnits): 
   if (unit === 'deg') return `${value.toFixed(1)}°`;
   if (unit === 's') return `${value.toFixed(2)} s`;
   if (unit === 'Hz') return `${value.toFixed(1)} Hz`;
+  if (unit === 'dB') return `${value < 0 ? '−' : ''}${Math.abs(value).toFixed(1)} dB`;
   return String(value);
 }

@@ -1,7 +1,7 @@
 /** One patch: its face, finish, and rectangle from the corner along the face's two axes. */
 
 import type { ReactElement } from 'react';
-import { faceBounds, freePatch } from '../../core/findings/free-rect';
+import { faceBounds, freePatch } from '../../core/room/free-rect';
 import { roundLength } from '../../core/quantity/length';
 import { faceAxes, patchSide, type Axis } from '../../core/room/faces';
 import { finishLookup } from '../../core/room/finishes';

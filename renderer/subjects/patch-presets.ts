@@ -1,6 +1,6 @@
 /** What is usually set into a face, ready to be put there. */
 
-import { faceBounds, nearestFreeRect, obstaclesOn } from '../../core/findings/free-rect';
+import { faceBounds, nearestFreeRect, obstaclesOn } from '../../core/room/free-rect';
 import type { Face, Patch, Project } from '../../core/room/project';
 
 export interface PatchPreset {
