@@ -6,6 +6,7 @@ import { decayFindings } from './decay';
 import { earlyReflectionFindings } from './early-reflections';
 import { sortFindings, type Finding } from './finding';
 import { fittingFindings } from './fittings';
+import { layoutFindings } from './layout';
 import { objectFindings } from './objects';
 import { patchFindings } from './patches';
 import { screenFindings, seatFindings } from './seats-and-screen';
@@ -19,6 +20,7 @@ const WATCHES: readonly ((context: FindingContext) => readonly Finding[])[] = [
   axialFindings,
   seatFindings,
   screenFindings,
+  layoutFindings,
   speakerFindings,
   subwooferFindings,
   decayFindings,

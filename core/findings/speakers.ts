@@ -1,26 +1,23 @@
-/** Loudspeakers that are missing, outside the room, inside a fitting, or at the wrong angle. */
+/** Loudspeakers outside the room, inside a fitting, at the ears, or at the wrong angle. */
 
 import { roundLength } from '../quantity/length';
 import type { Point, Project } from '../room/project';
 import { isInside, isInTheOpen } from '../room/space';
 import type { Channel } from '../speakers/layouts';
-import { LAYOUTS } from '../speakers/layouts';
 import type { SpeakerResult } from '../speakers/judge';
 import { nominalPlace, placeAtAngle, WALL_CLEARANCE_M } from '../speakers/nominal-place';
 import type { FindingContext } from './context';
 import type { Finding, Remedy } from './finding';
+import { SEAT_FIRST } from './layout';
 
 export function speakerFindings(context: FindingContext): readonly Finding[] {
   const { project, speakers } = context;
-  if (!speakers.layout) return [unknownLayout(project)];
   const { layout } = speakers;
-  const findings: Finding[] = [...missing(context)];
+  if (!layout) return [];
+  const findings: Finding[] = [];
   for (const speaker of speakers.speakers) {
     const channel = layout.channels.find((candidate) => candidate.label === speaker.channel);
-    if (!channel) {
-      findings.push(stranger(project, speaker.channel, layout.id));
-      continue;
-    }
+    if (!channel) continue;
     const outside = outsideOf(context, speaker, channel);
     if (outside) findings.push(outside);
     else if (speaker.distanceM < LEAST_DISTANCE_M) findings.push(atEars(context, speaker, channel));
@@ -58,93 +55,6 @@ function atEars(
         ]
       : [{ text: SEAT_FIRST }],
     place: { kind: 'speaker', channel: channel.label },
-  };
-}
-
-/** What to do where no place can be found from the reference seat. */
-const SEAT_FIRST =
-  'Move the reference seat into the open first: no angle can be set out from where it is.';
-
-function unknownLayout(project: Project): Finding {
-  const [first] = LAYOUTS;
-  return {
-    id: 'layout-unknown',
-    severity: 'fault',
-    subject: 'speakers',
-    where: 'loudspeakers',
-    message: `The layout "${project.speakers.layout}" is not known; angles are not judged.`,
-    value: null,
-    limit: null,
-    unit: '',
-    source: 'ITU-R BS.2051',
-    remedies: first
-      ? [
-          {
-            text: `Use ${first.id} (${first.tradeName}).`,
-            edit: { kind: 'layout', layout: first.id, placed: project.speakers.placed },
-          },
-        ]
-      : [],
-  };
-}
-
-function missing({ project, speakers }: FindingContext): readonly Finding[] {
-  const { missing: channels, layout } = speakers;
-  if (channels.length === 0 || !layout) return [];
-  const added = channels.flatMap((channel) => {
-    const position = nominalPlace(project, channel);
-    return position ? [{ channel: channel.label, position }] : [];
-  });
-  return [
-    {
-      id: 'speakers-missing',
-      severity: 'warning',
-      subject: 'speakers',
-      where: channels.map((channel) => channel.short).join(', '),
-      message: `${channels.length} of the ${layout.channels.length} loudspeakers of ${layout.tradeName} have no place yet.`,
-      value: layout.channels.length - channels.length,
-      limit: layout.channels.length,
-      unit: '',
-      source: layout.source,
-      remedies:
-        added.length > 0
-          ? [
-              {
-                text: 'Put them on the walls at their nominal angles.',
-                edit: {
-                  kind: 'layout',
-                  layout: layout.id,
-                  placed: [...project.speakers.placed, ...added],
-                },
-              },
-            ]
-          : [{ text: SEAT_FIRST }],
-    },
-  ];
-}
-
-function stranger(project: Project, label: string, layout: string): Finding {
-  return {
-    id: `speaker-unknown:${label}`,
-    severity: 'warning',
-    subject: 'speakers',
-    where: label,
-    message: `The layout ${layout} has no channel "${label}"; its angle is not judged.`,
-    value: null,
-    limit: null,
-    unit: '',
-    source: 'ITU-R BS.2051',
-    remedies: [
-      {
-        text: 'Take this loudspeaker out.',
-        edit: {
-          kind: 'layout',
-          layout: project.speakers.layout,
-          placed: project.speakers.placed.filter((speaker) => speaker.channel !== label),
-        },
-      },
-    ],
-    place: { kind: 'speaker', channel: label },
   };
 }
 

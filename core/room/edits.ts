@@ -40,6 +40,8 @@ export type Edit =
       readonly what: string;
     }
   | { readonly kind: 'layout'; readonly layout: string; readonly placed: readonly PlacedSpeaker[] }
+  /** Which published recommendation judges the angles. */
+  | { readonly kind: 'recommendation'; readonly recommendation: string }
   | { readonly kind: 'row'; readonly id: string; readonly change: Partial<Omit<Row, 'id' | 'x'>> }
   | { readonly kind: 'reference'; readonly row: string; readonly seat: number }
   | { readonly kind: 'screen'; readonly change: Partial<Screen> }
@@ -89,6 +91,11 @@ function edited(project: Project, edit: Edit): Project {
       return {
         ...project,
         speakers: { ...project.speakers, layout: edit.layout, placed: edit.placed },
+      };
+    case 'recommendation':
+      return {
+        ...project,
+        speakers: { ...project.speakers, recommendation: edit.recommendation },
       };
     case 'row': {
       const rows = project.seating.rows.map((row) =>
@@ -200,6 +207,8 @@ export function editName(edit: Edit, project: Project): string {
       return edit.layout === project.speakers.layout
         ? 'loudspeaker places'
         : `layout ${edit.layout}`;
+    case 'recommendation':
+      return 'recommendation';
     case 'row':
       return 'seat row';
     case 'reference':

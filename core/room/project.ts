@@ -124,6 +124,8 @@ export interface Subwoofer {
 export interface Speakers {
   /** Layout label of ITU-R BS.2051 as upper+middle+bottom, for example `0+5+0`. */
   readonly layout: string;
+  /** Id of the recommendation that judges; the layout's first where it is not given. */
+  readonly recommendation?: string;
   readonly placed: readonly PlacedSpeaker[];
   readonly subwoofers: readonly Subwoofer[];
 }

@@ -192,6 +192,7 @@ export const projectSchema = group({
   }).optional(),
   speakers: group({
     layout: text(20).default(DEFAULT_SPEAKERS.layout),
+    recommendation: text(20).optional(),
     placed: list(group({ channel: id(), position: point() }), 40).default([]),
     subwoofers: list(subwoofer, 16).default([]),
   }).prefault({}),

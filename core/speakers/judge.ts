@@ -1,10 +1,10 @@
 /** Each loudspeaker of the layout against its window, with what to set so that all arrive alike. */
 
 import { speedOfSoundMS } from '../air/medium';
-import type { Point, Project } from '../room/project';
+import type { PlacedSpeaker, Point, Project } from '../room/project';
 import { referenceSeat } from '../room/seats';
 import { directionFrom, type Direction } from './direction';
-import { layoutOf, type Channel, type Layout } from './layouts';
+import { isKnownChannel, layoutOf, type Channel, type Layout } from './layouts';
 
 /** What a tape measure can set, in degrees (9 mm at 1 m): our own allowance around a window. */
 export const ANGLE_ALLOWANCE_DEG = 0.5;
@@ -23,7 +23,7 @@ export interface SpeakerResult extends Direction {
 }
 
 /** Signed degrees by which `angle` lies outside [low, high], 0 within (and within the allowance). */
-function outsideBy(angle: number, [low, high]: readonly [number, number]): number {
+export function outsideBy(angle: number, [low, high]: readonly [number, number]): number {
   if (angle < low - ANGLE_ALLOWANCE_DEG) return angle - low;
   if (angle > high + ANGLE_ALLOWANCE_DEG) return angle - high;
   return 0;
@@ -38,23 +38,28 @@ export function azimuthOff(azimuthDeg: number, channel: Channel): number {
 }
 
 export interface SpeakersResult {
+  /** As the chosen recommendation wants it. */
   readonly layout: Layout | null;
   readonly listening: Point | null;
   readonly speakers: readonly SpeakerResult[];
   /** Channels of the layout that have no loudspeaker yet. */
   readonly missing: readonly Channel[];
+  /** Kept for another layout: this one does not have their channels, and nothing counts them. */
+  readonly resting: readonly PlacedSpeaker[];
 }
 
-/** Judge every placed loudspeaker at the reference seat's ears. */
+/** Judge every placed loudspeaker of the layout at the reference seat's ears. */
 export function judgeSpeakers(project: Project): SpeakersResult {
-  const layout = layoutOf(project.speakers.layout) ?? null;
+  const layout = layoutOf(project.speakers.layout, project.speakers.recommendation) ?? null;
   const listening = referenceSeat(project)?.position ?? null;
   const missing = (layout?.channels ?? []).filter(
     (channel) => !project.speakers.placed.some((speaker) => speaker.channel === channel.label),
   );
-  if (!listening) return { layout, listening, speakers: [], missing };
+  const resting = restingSpeakers(project, layout);
+  if (!listening) return { layout, listening, speakers: [], missing, resting };
 
-  const heard = project.speakers.placed.map((speaker) => ({
+  const playing = project.speakers.placed.filter((speaker) => !resting.includes(speaker));
+  const heard = playing.map((speaker) => ({
     ...speaker,
     direction: directionFrom(listening, speaker.position),
   }));
@@ -76,5 +81,14 @@ export function judgeSpeakers(project: Project): SpeakersResult {
       inRange: channel !== undefined && azimuthOffDeg === 0 && elevationOffDeg === 0,
     };
   });
-  return { layout, listening, speakers, missing };
+  return { layout, listening, speakers, missing, resting };
+}
+
+/** Placed loudspeakers whose channel another layout has and this one has not. */
+export function restingSpeakers(project: Project, layout: Layout | null): readonly PlacedSpeaker[] {
+  if (!layout) return [];
+  return project.speakers.placed.filter(
+    ({ channel }) =>
+      isKnownChannel(channel) && !layout.channels.some(({ label }) => label === channel),
+  );
 }

@@ -25,7 +25,11 @@ export function SpeakerPanorama(props: SpeakerPanoramaProps): ReactElement {
   const { layout, speakers, chosen, onChoose } = props;
   const [ref, { width, height }] = useBoxSize<HTMLDivElement>();
   const x = scaleLinear([180, -180], [LEFT, Math.max(LEFT + 10, width - RIGHT)]);
-  const reach = Math.max(30, ...speakers.map((speaker) => Math.abs(speaker.elevationDeg) + 5));
+  const heights = [
+    ...speakers.map((speaker) => speaker.elevationDeg),
+    ...(layout?.channels ?? []).flatMap((channel) => channel.elevation),
+  ];
+  const reach = Math.max(30, ...heights.map((elevation) => Math.abs(elevation) + 5));
   const y = scaleLinear([-reach, reach], [height - BOTTOM, TOP]);
   return (
     <figure className="chart" aria-label="Loudspeakers as heard from the reference seat">

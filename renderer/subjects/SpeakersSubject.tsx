@@ -1,10 +1,10 @@
 /** Speakers: the layout, each place by tape measure, and the seat that angles are judged at. */
 
 import type { ReactElement } from 'react';
-import type { Edit } from '../../core/room/edits';
-import type { Point, Project } from '../../core/room/project';
+import type { Point } from '../../core/room/project';
 import { seatsOf } from '../../core/room/seats';
-import { LAYOUTS, type Layout } from '../../core/speakers/layouts';
+import { layoutEdit } from '../../core/speakers/layout-edit';
+import { LAYOUTS } from '../../core/speakers/layouts';
 import { nominalPlace } from '../../core/speakers/nominal-place';
 import { SpeakerPanorama } from '../charts/SpeakerPanorama';
 import { SpeakerTable } from '../charts/SpeakerTable';
@@ -12,17 +12,6 @@ import { Choice } from '../controls/Choice';
 import { LengthField } from '../controls/LengthField';
 import { SelectField } from '../controls/SelectField';
 import { useAnalysis, useProject, useSession } from '../state/session';
-
-/** The change to another layout: channels it shares stay, new ones come at their nominal angle. */
-export function layoutEdit(project: Project, layout: Layout): Edit {
-  const placed = layout.channels.flatMap((channel) => {
-    const present = project.speakers.placed.find((speaker) => speaker.channel === channel.label);
-    if (present) return [present];
-    const position = nominalPlace(project, channel);
-    return position ? [{ channel: channel.label, position }] : [];
-  });
-  return { kind: 'layout', layout: layout.id, placed };
-}
 
 export function SpeakersInputs(): ReactElement {
   const project = useProject();

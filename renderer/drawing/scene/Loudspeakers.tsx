@@ -6,6 +6,7 @@ import type { Point } from '../../../core/room/project';
 import { directionVector } from '../../../core/speakers/direction';
 import type { SpeakerResult } from '../../../core/speakers/judge';
 import type { Layout } from '../../../core/speakers/layouts';
+import { nominalElevation } from '../../../core/speakers/nominal-place';
 import { toScene } from '../axes';
 import type { Palette } from '../palette';
 import { Strokes } from './Strokes';
@@ -96,13 +97,13 @@ function Loudspeaker({ speaker, listening, palette, chosen }: LoudspeakerProps):
   );
 }
 
-/** An arc at ear height for each window, a tick at each of its ends. */
+/** An arc at the nominal elevation of each window, a tick at each of its ends. */
 function windowStrokes(layout: Layout, ears: Point): readonly (readonly [Point, Point])[] {
-  const at = (azimuth: number, radius: number): Point => {
-    const [x, y] = directionVector(azimuth, 0);
-    return [ears[0] + x * radius, ears[1] + y * radius, ears[2]];
-  };
   return layout.channels.flatMap((channel) => {
+    const at = (azimuth: number, radius: number): Point => {
+      const [x, y, z] = directionVector(azimuth, nominalElevation(channel));
+      return [ears[0] + x * radius, ears[1] + y * radius, ears[2] + z * radius];
+    };
     const [from, to] = channel.azimuth;
     const steps = Math.max(1, Math.ceil((to - from) / 3));
     const arc = Array.from({ length: from === to ? 0 : steps }, (_, i) => {

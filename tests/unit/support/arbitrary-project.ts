@@ -148,7 +148,18 @@ const subwoofer: fc.Arbitrary<Subwoofer> = open(
 const unique = <T>(item: fc.Arbitrary<T>, key: (value: T) => string, most: number) =>
   fc.uniqueArray(item, { maxLength: most, selector: key });
 
-const CHANNELS = ['M+030', 'M-030', 'M+000', 'M+110', 'M-110', 'M+090', 'M-090', 'odd'];
+const CHANNELS = [
+  'M+030',
+  'M-030',
+  'M+000',
+  'M+110',
+  'M-110',
+  'M+090',
+  'M-090',
+  'U+045',
+  'U-135',
+  'odd',
+];
 
 /** What the parts of a project may refer to. */
 interface Names {
@@ -252,15 +263,19 @@ function projectWith({ solids, finishesCustom, rows }: Names): fc.Arbitrary<Proj
         ),
         projector,
         speakers: open(
-          fc.record({
-            layout: fc.constantFrom('0+5+0', '0+7+0', '', '9+9+9'),
-            placed: unique(
-              open(fc.record({ channel: fc.constantFrom(...CHANNELS), position: point })),
-              (speaker) => speaker.channel,
-              6,
-            ),
-            subwoofers: unique(subwoofer, (sub) => sub.id, 2),
-          }),
+          fc.record(
+            {
+              layout: fc.constantFrom('0+5+0', '0+7+0', '4+5+0', '4+7+0', '', '9+9+9'),
+              recommendation: fc.constantFrom('bs2051', 'bs775', '', 'odd'),
+              placed: unique(
+                open(fc.record({ channel: fc.constantFrom(...CHANNELS), position: point })),
+                (speaker) => speaker.channel,
+                6,
+              ),
+              subwoofers: unique(subwoofer, (sub) => sub.id, 2),
+            },
+            { requiredKeys: ['layout', 'placed', 'subwoofers'] },
+          ),
         ),
         target: fc.oneof(
           open(fc.record({ kind: fc.constantFrom('bs1116' as const, 'home-cinema' as const) })),
