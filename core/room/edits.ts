@@ -8,6 +8,7 @@ import type {
   Bay,
   CustomFinish,
   Face,
+  Mount,
   Patch,
   PlacedSpeaker,
   Point,
@@ -21,6 +22,7 @@ import type {
   Subwoofer,
   Target,
 } from './project';
+import { mountedWith, placedWith, type Mounting } from './placed-speakers';
 import { resizeShell } from './resize';
 import { isSame } from './same';
 
@@ -31,7 +33,10 @@ export type Edit =
       readonly kind: 'speaker';
       readonly channel: string;
       readonly position: PlacedSpeaker['position'];
+      readonly mount?: Mount;
     }
+  /** How a placed loudspeaker is held; null takes a field out. */
+  | { readonly kind: 'mounting'; readonly channel: string; readonly change: Mounting }
   | { readonly kind: 'subwoofer'; readonly id: string; readonly position: Point }
   /** The whole list of subwoofers; `what` names the step. */
   | {
@@ -79,6 +84,8 @@ function edited(project: Project, edit: Edit): Project {
       };
     case 'speaker':
       return { ...project, speakers: { ...project.speakers, placed: placedWith(project, edit) } };
+    case 'mounting':
+      return { ...project, speakers: { ...project.speakers, placed: mountedWith(project, edit) } };
     case 'subwoofer': {
       const subwoofers = project.speakers.subwoofers.map((sub) =>
         sub.id === edit.id ? { ...sub, position: edit.position } : sub,
@@ -176,17 +183,6 @@ export function usesFinish(project: Project, id: string): boolean {
   );
 }
 
-/** The list with the channel moved, or added at its end where it was missing. */
-function placedWith(
-  project: Project,
-  { channel, position }: { readonly channel: string; readonly position: PlacedSpeaker['position'] },
-): readonly PlacedSpeaker[] {
-  const { placed } = project.speakers;
-  return placed.some((speaker) => speaker.channel === channel)
-    ? placed.map((speaker) => (speaker.channel === channel ? { ...speaker, position } : speaker))
-    : [...placed, { channel, position }];
-}
-
 /** Name of the step for undo and redo: what was changed, as a noun. */
 export function editName(edit: Edit, project: Project): string {
   switch (edit.kind) {
@@ -201,6 +197,8 @@ export function editName(edit: Edit, project: Project): string {
       return `${edit.face} finish`;
     case 'speaker':
       return `place of ${edit.channel}`;
+    case 'mounting':
+      return `mounting of ${edit.channel}`;
     case 'subwoofer':
       return `place of ${edit.id}`;
     case 'layout':

@@ -104,10 +104,37 @@ export interface Projector {
   readonly lumens: number;
 }
 
-/** A loudspeaker by its acoustic centre; channel label as in ITU-R BS.2051. */
+/** What holds a loudspeaker. */
+export const MOUNTS = [
+  'on-wall',
+  'in-wall',
+  'ceiling',
+  'stand',
+  'soffit',
+  'behind-screen',
+] as const;
+export type Mount = (typeof MOUNTS)[number];
+
+/**
+ * Where a baffle looks: a direction of the room (azimuth 0 towards the screen wall, positive to the
+ * left of a person who faces it; 180 looks from the screen to the seats), or a seat.
+ */
+export type Aim =
+  | { readonly azimuthDeg: number; readonly elevationDeg: number }
+  | { readonly seat: { readonly row: string; readonly seat: number } };
+
+/** A loudspeaker by its acoustic centre in the middle of its baffle; channel as in ITU-R BS.2051. */
 export interface PlacedSpeaker {
   readonly channel: string;
   readonly position: Point;
+  /** By the nearest surface where it is not given: see core/speakers/box.ts. */
+  readonly mount?: Mount;
+  /** True where the program may not move it. */
+  readonly pinned?: boolean;
+  /** Width, height and depth of the cabinet, m; a usual box where it is not given. */
+  readonly boxM?: Point;
+  /** The reference seat where it is not given. */
+  readonly aim?: Aim;
 }
 
 /** A subwoofer by its acoustic centre, and how it is driven; what is absent is 0, or not inverted. */

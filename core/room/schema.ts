@@ -11,6 +11,7 @@ import { describe } from './fault';
 import {
   FACES,
   MOST_PATCHES,
+  MOUNTS,
   ROOM_FORMAT,
   ROOM_VERSION,
   SIZE_LIMITS_M,
@@ -138,6 +139,29 @@ const subwoofer = group({
   inverted: z.boolean(says('true or false')).optional(),
 });
 
+const boxSide = () => metres(0.02, 3);
+const placedSpeaker = group({
+  channel: id(),
+  position: point(),
+  mount: choice(MOUNTS).optional(),
+  pinned: z.boolean(says('true or false')).optional(),
+  boxM: z
+    .tuple([boxSide(), boxSide(), boxSide()], says('[width, height, depth] in metres'))
+    .optional(),
+  aim: z
+    .union(
+      [
+        group({
+          azimuthDeg: number('degrees', -180, 180),
+          elevationDeg: number('degrees', -90, 90),
+        }),
+        group({ seat: group({ row: id(), seat: whole('seats from the left', 1, 20) }) }),
+      ],
+      says('{ "azimuthDeg": ..., "elevationDeg": ... } or { "seat": { "row": ..., "seat": ... } }'),
+    )
+    .optional(),
+});
+
 const faceFinishes = group(
   Object.fromEntries(FACES.map((face) => [face, id().default(DEFAULT_FINISHES[face])])) as Record<
     (typeof FACES)[number],
@@ -193,7 +217,7 @@ export const projectSchema = group({
   speakers: group({
     layout: text(20).default(DEFAULT_SPEAKERS.layout),
     recommendation: text(20).optional(),
-    placed: list(group({ channel: id(), position: point() }), 40).default([]),
+    placed: list(placedSpeaker, 40).default([]),
     subwoofers: list(subwoofer, 16).default([]),
   }).prefault({}),
   target: z

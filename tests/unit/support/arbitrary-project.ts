@@ -5,10 +5,13 @@ import { OCTAVES_HZ } from '../../../core/quantity/bands';
 import { FINISHES } from '../../../core/room/finishes';
 import {
   FACES,
+  MOUNTS,
   SOLID_KINDS,
+  type Aim,
   type Bay,
   type CustomFinish,
   type Patch,
+  type PlacedSpeaker,
   type Point,
   type Project,
   type RoomObject,
@@ -161,6 +164,30 @@ const CHANNELS = [
   'odd',
 ];
 
+const aim: fc.Arbitrary<Aim> = fc.oneof(
+  open(
+    fc.record({
+      azimuthDeg: fc.integer({ min: -180, max: 180 }),
+      elevationDeg: fc.integer({ min: -90, max: 90 }),
+    }),
+  ),
+  open(fc.record({ seat: open(fc.record({ row: id, seat: fc.integer({ min: 1, max: 20 }) })) })),
+);
+
+const placedSpeaker: fc.Arbitrary<PlacedSpeaker> = open(
+  fc.record(
+    {
+      channel: fc.constantFrom(...CHANNELS),
+      position: point,
+      mount: fc.constantFrom(...MOUNTS),
+      pinned: fc.boolean(),
+      boxM: fc.tuple(cm(2, 300), cm(2, 300), cm(2, 300)),
+      aim,
+    },
+    { requiredKeys: ['channel', 'position'] },
+  ),
+);
+
 /** What the parts of a project may refer to. */
 interface Names {
   readonly solids: readonly Solid[];
@@ -267,11 +294,7 @@ function projectWith({ solids, finishesCustom, rows }: Names): fc.Arbitrary<Proj
             {
               layout: fc.constantFrom('0+5+0', '0+7+0', '4+5+0', '4+7+0', '', '9+9+9'),
               recommendation: fc.constantFrom('bs2051', 'bs775', '', 'odd'),
-              placed: unique(
-                open(fc.record({ channel: fc.constantFrom(...CHANNELS), position: point })),
-                (speaker) => speaker.channel,
-                6,
-              ),
+              placed: unique(placedSpeaker, (speaker) => speaker.channel, 6),
               subwoofers: unique(subwoofer, (sub) => sub.id, 2),
             },
             { requiredKeys: ['layout', 'placed', 'subwoofers'] },
