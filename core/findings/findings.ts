@@ -9,8 +9,11 @@ import { fittingFindings } from './fittings';
 import { layoutFindings } from './layout';
 import { objectFindings } from './objects';
 import { patchFindings } from './patches';
+import { referenceSeatFindings } from './reference-seat';
 import { screenFindings, seatFindings } from './seats-and-screen';
 import { shellFindings } from './shell';
+import { speakerBoxFindings } from './speaker-boxes';
+import { speakerMountFindings } from './speaker-mounts';
 import { speakerFindings } from './speakers';
 import { subwooferFindings } from './subwoofers';
 
@@ -19,9 +22,12 @@ const WATCHES: readonly ((context: FindingContext) => readonly Finding[])[] = [
   fittingFindings,
   axialFindings,
   seatFindings,
+  referenceSeatFindings,
   screenFindings,
   layoutFindings,
   speakerFindings,
+  speakerMountFindings,
+  speakerBoxFindings,
   subwooferFindings,
   decayFindings,
   earlyReflectionFindings,

@@ -37,6 +37,16 @@ export function azimuthOff(azimuthDeg: number, channel: Channel): number {
     .reduce((best, off) => (Math.abs(off) < Math.abs(best) ? off : best));
 }
 
+/** Degrees by which a direction lies outside the channel's window, azimuth and elevation together. */
+export function degreesOutside(
+  { azimuthDeg, elevationDeg }: Pick<Direction, 'azimuthDeg' | 'elevationDeg'>,
+  channel: Channel,
+): number {
+  return (
+    Math.abs(azimuthOff(azimuthDeg, channel)) + Math.abs(outsideBy(elevationDeg, channel.elevation))
+  );
+}
+
 export interface SpeakersResult {
   /** As the chosen recommendation wants it. */
   readonly layout: Layout | null;
@@ -58,8 +68,7 @@ export function judgeSpeakers(project: Project): SpeakersResult {
   const resting = restingSpeakers(project, layout);
   if (!listening) return { layout, listening, speakers: [], missing, resting };
 
-  const playing = project.speakers.placed.filter((speaker) => !resting.includes(speaker));
-  const heard = playing.map((speaker) => ({
+  const heard = placedOf(project, layout).map((speaker) => ({
     ...speaker,
     direction: directionFrom(listening, speaker.position),
   }));
@@ -82,6 +91,12 @@ export function judgeSpeakers(project: Project): SpeakersResult {
     };
   });
   return { layout, listening, speakers, missing, resting };
+}
+
+/** Placed loudspeakers that the layout counts: all but those that rest. */
+export function placedOf(project: Project, layout: Layout | null): readonly PlacedSpeaker[] {
+  const resting = restingSpeakers(project, layout);
+  return project.speakers.placed.filter((speaker) => !resting.includes(speaker));
 }
 
 /** Placed loudspeakers whose channel another layout has and this one has not. */

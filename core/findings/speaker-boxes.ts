@@ -1,0 +1,129 @@
+/** Loudspeakers whose box runs into something, or comes too near to a head. */
+
+import type { PlacedSpeaker, Project } from '../room/project';
+import { isInTheOpen } from '../room/space';
+import { placedOf } from '../speakers/judge';
+import { clearPlace } from '../speakers/clear-place';
+import { isOnPicture, speakerBox, USUAL_BOX_M } from '../speakers/box';
+import type { Channel } from '../speakers/layouts';
+import { clashesOf, HEAD_CLEARANCE_M, obstaclesIn, type Clash } from '../speakers/obstacles';
+import type { FindingContext } from './context';
+import type { Finding, Remedy } from './finding';
+
+/** A box whose size is only assumed may be smaller by this, m: half a usual one. */
+const SURE_M = 0.1;
+
+const CAUTION =
+  'Whatever hangs beside or over people has to be held by a fixing made for its weight and a safety line: heed the load that the maker of the mount states, and ask a builder what the wall or ceiling carries.';
+
+export function speakerBoxFindings(context: FindingContext): readonly Finding[] {
+  const { project, speakers } = context;
+  const playing = placedOf(project, speakers.layout);
+  const obstacles = obstaclesIn(project);
+  const boxes = playing.map((speaker) => speakerBox(project, speaker));
+  return playing.flatMap((speaker, i): readonly Finding[] => {
+    const box = boxes[i];
+    // What stands outside or inside a fitting has a finding of its own.
+    if (!box || !isInTheOpen(speaker.position, project.room)) return [];
+    const others = boxes.filter((_, n) => n !== i);
+    // Two that share a place are told once, of the later one.
+    const atEars = speakers.speakers.some(
+      (heard) => heard.channel === speaker.channel && heard.distanceM < HEAD_CLEARANCE_M,
+    );
+    const clashes = worstOfEach(
+      clashesOf(box, project, obstacles, boxes.slice(0, i)).filter(
+        ({ kind }) => kind !== 'head' || !atEars,
+      ),
+    );
+    if (clashes.length === 0) return [];
+    const channel = speakers.layout?.channels.find(({ label }) => label === speaker.channel);
+    const place = clearPlace(project, speaker, channel, obstacles, others);
+    const slide: Remedy = place
+      ? {
+          text: `Move it by ${context.lengthText(distanceM(place, speaker.position))}, to the nearest place that is clear.`,
+          edit: { kind: 'speaker', channel: speaker.channel, position: place },
+        }
+      : {
+          text: 'No clear place is near on this surface: give it another one, or a smaller box.',
+        };
+    return clashes.map((clash) => ({
+      ...told(context, clash, speaker.channel, channel, box.stated),
+      remedies: [...behindScreen(project, clash, speaker), slide],
+    }));
+  });
+}
+
+const distanceM = (a: readonly number[], b: readonly number[]): number =>
+  Math.hypot(...a.map((at, n) => at - (b[n] ?? 0)));
+
+/** Of each kind the clash that is farthest from its limit. */
+function worstOfEach(clashes: readonly Clash[]): readonly Clash[] {
+  const worst = new Map<Clash['kind'], Clash>();
+  for (const clash of clashes) {
+    const known = worst.get(clash.kind);
+    const over = (c: Clash): number => Math.abs(c.valueM - c.limitM);
+    if (!known || over(clash) > over(known)) worst.set(clash.kind, clash);
+  }
+  return [...worst.values()];
+}
+
+/** A screen that lets sound through takes what is before it behind it. */
+function behindScreen(
+  project: Project,
+  clash: Clash,
+  { channel, position }: PlacedSpeaker,
+): readonly Remedy[] {
+  return clash.kind === 'screen' && isOnPicture(project, position)
+    ? [
+        {
+          text: 'Set it behind a screen that lets sound through.',
+          edit: { kind: 'mounting', channel, change: { mount: 'behind-screen' } },
+        },
+      ]
+    : [];
+}
+
+function told(
+  { lengthText }: FindingContext,
+  clash: Clash,
+  label: string,
+  channel: Channel | undefined,
+  stated: boolean,
+): Omit<Finding, 'remedies'> {
+  const name = channel?.name ?? label;
+  const much = lengthText(clash.valueM);
+  const limit = lengthText(clash.limitM);
+  const words: Record<Clash['kind'], string> = {
+    solid: `runs ${much} into the fitting "${clash.what}"`,
+    door: `covers ${much} of the door "${clash.what}"`,
+    window: `covers ${much} of the window "${clash.what}"`,
+    swing: `stands ${much} in the way of the leaf of "${clash.what}", taken to open into the room against the nearer wall`,
+    screen: `reaches ${much} into the picture`,
+    subwoofer: `runs ${much} into the subwoofer "${clash.what}"`,
+    speaker: `runs ${much} into the loudspeaker ${clash.what}`,
+    head: `is ${much} from the ears of seat ${clash.what}; a head needs ${limit}`,
+    walkway: `hangs ${much} above the floor where people walk; ${limit} is the least`,
+    shell: `reaches ${much} out of the room beside its baffle`,
+  };
+  const size = USUAL_BOX_M.map((side) => lengthText(side)).join(' x ');
+  const nearPeople = clash.kind === 'head' || clash.kind === 'walkway' || clash.kind === 'swing';
+  return {
+    id: `speaker-${clash.kind}:${label}`,
+    severity: nearPeople
+      ? 'warning'
+      : stated
+        ? 'fault'
+        : clash.valueM > SURE_M + 1e-6
+          ? 'warning'
+          : 'note',
+    subject: 'speakers',
+    where: `${name} (${label})`,
+    message: `The box of ${name} ${words[clash.kind]}.${stated ? '' : ` Its size is not stated: up to ${size} is assumed.`}`,
+    value: clash.valueM,
+    limit: clash.limitM,
+    unit: 'm',
+    source: nearPeople ? 'common practice' : 'geometry',
+    ...(nearPeople ? { caution: CAUTION } : {}),
+    place: { kind: 'speaker', channel: label },
+  };
+}

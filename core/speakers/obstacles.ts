@@ -1,0 +1,198 @@
+/** What a loudspeaker's box may not run into, and by how much it does. */
+
+import { faceAxes, patchSide } from '../room/faces';
+import type { Patch, Point, Project } from '../room/project';
+import { screenRect } from '../room/screen';
+import { seatsOf } from '../room/seats';
+import type { Box, SpeakerBox } from './box';
+import { mountFaces } from './mount-face';
+
+/** Half the side of a subwoofer's cabinet, m (common practice). */
+const HALF_SUBWOOFER_M = 0.2;
+/** How far a screen and its frame stand before the wall, m (common practice). */
+const SCREEN_DEPTH_M = 0.05;
+/** How far the casing of a door or a window stands before the wall, m (common practice). */
+const CASING_M = 0.05;
+/** Ears no nearer to a cabinet than this, m (common practice). */
+export const HEAD_CLEARANCE_M = 0.3;
+/** What hangs over a place where people walk hangs no lower than this, m (common practice). */
+export const HEADROOM_M = 2;
+/** Nobody walks nearer to a wall than this, m (our own convention). */
+const WALK_OFF_WALL_M = 0.3;
+/** Boxes that run into each other by less than this touch, m. */
+const TOUCH_M = 0.001;
+
+export type ObstacleKind = 'solid' | 'door' | 'window' | 'screen' | 'subwoofer' | 'swing';
+
+export interface Obstacle {
+  readonly kind: ObstacleKind;
+  readonly id: string;
+  readonly box: Box;
+  /** Of a door's swing: the hinge in plan, [x, y] in metres; the leaf is as wide as its box. */
+  readonly hinge?: readonly [number, number];
+  readonly leafM?: number;
+}
+
+export interface Clash {
+  readonly kind: ObstacleKind | 'speaker' | 'head' | 'walkway' | 'shell';
+  /** Id of what is run into; a channel for a loudspeaker, `row seat` for a head. */
+  readonly what: string;
+  /** How deep it runs in, m; for a head the distance, for a walkway the height above the floor. */
+  readonly valueM: number;
+  /** Least for a head and a walkway, most for all others. */
+  readonly limitM: number;
+}
+
+/** Everything in the room but the loudspeakers themselves and the people. */
+export function obstaclesIn(project: Project): readonly Obstacle[] {
+  const { solids, patches } = project.room;
+  const screen = screenRect(project);
+  return [
+    ...solids.map(({ id, min, max }): Obstacle => ({ kind: 'solid', id, box: { min, max } })),
+    ...patches.flatMap((patch) => openings(project, patch)),
+    {
+      kind: 'screen',
+      id: 'screen',
+      box: {
+        min: [screen.leftX, 0, screen.bottomZ],
+        max: [screen.rightX, SCREEN_DEPTH_M, screen.topZ],
+      },
+    },
+    ...project.speakers.subwoofers.map(({ id, position }): Obstacle => {
+      const corner = (sign: number): Point =>
+        position.map((at) => at + sign * HALF_SUBWOOFER_M) as unknown as Point;
+      return { kind: 'subwoofer', id, box: { min: corner(-1), max: corner(1) } };
+    }),
+  ];
+}
+
+/** A door or window by its patch (ids start so), and the quarter circle of a door's leaf. */
+function openings({ room }: Project, patch: Patch): readonly Obstacle[] {
+  const kind = patch.id.startsWith('door')
+    ? 'door'
+    : patch.id.startsWith('window')
+      ? 'window'
+      : null;
+  const face = kind && mountFaces(room).find(({ name }) => name === patch.face);
+  if (!kind || !face) return [];
+  const [u, v] = faceAxes(patchSide(patch.face));
+  const [u0, v0, u1, v1] = patch.rect;
+  const reaching = (depthM: number): Box => {
+    const [a, b] = [face.at, face.at + face.inward * depthM];
+    const corner = (end: 0 | 1): Point => {
+      const at: [number, number, number] = [0, 0, 0];
+      at[face.axis] = end === 0 ? Math.min(a, b) : Math.max(a, b);
+      at[u] = end === 0 ? u0 : u1;
+      at[v] = end === 0 ? v0 : v1;
+      return at;
+    };
+    return { min: corner(0), max: corner(1) };
+  };
+  const casing: Obstacle = { kind, id: patch.id, box: reaching(CASING_M) };
+  if (kind === 'window' || face.axis === 2) return [casing];
+  // A leaf opens against the nearer end of its wall (common practice; the file does not say).
+  const hingeU = u0 - face.rect[0] <= face.rect[2] - u1 ? u0 : u1;
+  const hinge = face.axis === 0 ? ([face.at, hingeU] as const) : ([hingeU, face.at] as const);
+  const leafM = u1 - u0;
+  return [casing, { kind: 'swing', id: patch.id, box: reaching(leafM), hinge, leafM }];
+}
+
+/** Depth by which boxes run into each other, m: the shortest move that parts them; 0 if they do not. */
+export function overlapM(a: Box, b: Box): number {
+  let depth = Infinity;
+  for (const axis of [0, 1, 2] as const)
+    depth = Math.min(depth, a.max[axis] - b.min[axis], b.max[axis] - a.min[axis]);
+  return depth > TOUCH_M ? depth : 0;
+}
+
+/** Metres from a point to a box; 0 within. */
+export function distanceToBoxM({ min, max }: Box, at: Point): number {
+  const beside = (axis: 0 | 1 | 2): number =>
+    Math.max(min[axis] - at[axis], at[axis] - max[axis], 0);
+  return Math.hypot(beside(0), beside(1), beside(2));
+}
+
+/** How deep a box stands in the sweep of the leaf, m. */
+function inSwingM(box: Box, { box: sweep, hinge, leafM }: Obstacle): number {
+  if (!hinge || leafM === undefined || overlapM(box, sweep) === 0) return 0;
+  const near = (axis: 0 | 1): number =>
+    Math.min(
+      Math.max(hinge[axis], box.min[axis], sweep.min[axis]),
+      box.max[axis],
+      sweep.max[axis],
+    ) - hinge[axis];
+  const depth = leafM - Math.hypot(near(0), near(1));
+  return depth > TOUCH_M ? depth : 0;
+}
+
+/** What the box takes for itself: its part in the room, or the face of the baffle where it is flush. */
+export function claimOf({ inRoom, cabinet, axis, looks, face }: SpeakerBox): Box {
+  if (inRoom) return inRoom;
+  const at = face?.at ?? cabinet.max[axis];
+  const put = (corner: Point, value: number): Point =>
+    corner.map((old, n) => (n === axis ? value : old)) as unknown as Point;
+  const [a, b] = [at, at + looks * 0.02];
+  return { min: put(cabinet.min, Math.min(a, b)), max: put(cabinet.max, Math.max(a, b)) };
+}
+
+/** Everything that the box runs into or comes too near to. `others` are the other loudspeakers. */
+export function clashesOf(
+  box: SpeakerBox,
+  project: Project,
+  obstacles: readonly Obstacle[],
+  others: readonly SpeakerBox[],
+): readonly Clash[] {
+  const claim = claimOf(box);
+  const clashes: Clash[] = [];
+  for (const obstacle of obstacles) {
+    if (obstacle.kind === 'screen' && box.mount === 'behind-screen') continue;
+    const depth =
+      obstacle.kind === 'swing' ? inSwingM(claim, obstacle) : overlapM(claim, obstacle.box);
+    if (depth > 0)
+      clashes.push({ kind: obstacle.kind, what: obstacle.id, valueM: depth, limitM: 0 });
+  }
+  for (const other of others) {
+    const depth = overlapM(claim, claimOf(other));
+    if (depth > 0) clashes.push({ kind: 'speaker', what: other.channel, valueM: depth, limitM: 0 });
+  }
+  for (const { row, seat, position } of seatsOf(project)) {
+    const distanceM = distanceToBoxM(claim, position);
+    if (distanceM >= HEAD_CLEARANCE_M) continue;
+    clashes.push({
+      kind: 'head',
+      what: `${row} ${seat}`,
+      valueM: distanceM,
+      limitM: HEAD_CLEARANCE_M,
+    });
+  }
+  const headroom = box.inRoom ? headroomM(box, box.inRoom, project) : null;
+  if (headroom !== null && headroom < HEADROOM_M - TOUCH_M)
+    clashes.push({ kind: 'walkway', what: 'floor', valueM: headroom, limitM: HEADROOM_M });
+  const out = sidewaysOutM(box, project);
+  if (out > TOUCH_M) clashes.push({ kind: 'shell', what: 'shell', valueM: out, limitM: 0 });
+  return clashes;
+}
+
+/** Height of what hangs above a place where people walk, m; null where nobody walks below it. */
+function headroomM({ mount }: SpeakerBox, { min, max }: Box, { room }: Project): number | null {
+  if (mount !== 'ceiling' && mount !== 'soffit') return null;
+  const { width, length } = room.size;
+  const offWall = Math.min(max[0], max[1], width - min[0], length - min[1]);
+  if (offWall < WALK_OFF_WALL_M) return null;
+  const below = room.solids
+    .filter((solid) => solid.max[2] <= min[2] + TOUCH_M && overPlan(solid, { min, max }))
+    .map((solid) => solid.max[2]);
+  return min[2] - Math.max(0, ...below);
+}
+
+const overPlan = (a: Box, b: Box): boolean =>
+  a.min[0] < b.max[0] && b.min[0] < a.max[0] && a.min[1] < b.max[1] && b.min[1] < a.max[1];
+
+/** How far the cabinet reaches out of the shell beside its baffle, m. */
+function sidewaysOutM({ cabinet, axis, face }: SpeakerBox, { room }: Project): number {
+  const far = [room.size.width, room.size.length, room.size.height];
+  const outs = ([0, 1, 2] as const)
+    .filter((n) => n !== axis || face === null)
+    .map((n) => Math.max(-cabinet.min[n], cabinet.max[n] - (far[n] ?? 0)));
+  return Math.max(0, ...outs);
+}
