@@ -1,0 +1,64 @@
+/** Where each loudspeaker looks, and how far off its axis each seat lies. */
+
+import { degrees } from '../quantity/angle';
+import type { PlacedSpeaker, Point, Project } from '../room/project';
+import { referenceSeat, seatsOf, type Seat } from '../room/seats';
+import { directionVector } from './direction';
+
+export interface OffAxis {
+  readonly row: string;
+  readonly seat: number;
+  /** Degrees beside the axis, positive to the left as the loudspeaker looks, -180 to 180. */
+  readonly horizontalDeg: number;
+  /** Degrees above the axis, -90 to 90. */
+  readonly verticalDeg: number;
+  /** Angle between the axis and the seat, 0 to 180 degrees. */
+  readonly offAxisDeg: number;
+}
+
+/**
+ * Unit vector along which the baffle looks: as the file says; at the reference seat where it says
+ * nothing or names a seat that is not there; along the room where there is no seat at all.
+ */
+export function aimVector(project: Project, { position, aim }: PlacedSpeaker): Point {
+  if (aim && 'azimuthDeg' in aim) return directionVector(aim.azimuthDeg, aim.elevationDeg);
+  const named = aim
+    ? seatsOf(project).find(({ row, seat }) => row === aim.seat.row && seat === aim.seat.seat)
+    : undefined;
+  const ears = (named ?? referenceSeat(project))?.position;
+  const towards = ears && unit(minus(ears, position));
+  return towards ?? [0, 1, 0];
+}
+
+/** Every seat from the axis of one loudspeaker; on the axis itself all are 0. */
+export function coverage(project: Project, speaker: PlacedSpeaker): readonly OffAxis[] {
+  const axis = aimVector(project, speaker);
+  // Straight up or down, the left of the axis is taken to be that of the room.
+  const left = unit([axis[1], -axis[0], 0]) ?? [-1, 0, 0];
+  const up = cross(left, axis);
+  return seatsOf(project).map(({ row, seat, position }: Seat): OffAxis => {
+    const way = unit(minus(position, speaker.position)) ?? axis;
+    const [ahead, beside, above] = [dot(way, axis), dot(way, left), dot(way, up)];
+    return {
+      row,
+      seat,
+      horizontalDeg: degrees(Math.atan2(beside, ahead)),
+      verticalDeg: degrees(Math.atan2(above, Math.hypot(ahead, beside))),
+      offAxisDeg: degrees(Math.acos(Math.min(1, Math.max(-1, ahead)))),
+    };
+  });
+}
+
+const minus = (a: Point, b: Point): Point => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+const dot = (a: Point, b: Point): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+/** Points up where `a` is the left of who looks along `b`. */
+const cross = (a: Point, b: Point): Point => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];
+
+function unit(at: Point): Point | null {
+  const length = Math.hypot(...at);
+  return length < 1e-9 ? null : [at[0] / length, at[1] / length, at[2] / length];
+}
