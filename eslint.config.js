@@ -11,7 +11,7 @@ const FLOORS = [
   ['quantity', 'air'],
   ['room'],
   ['modes', 'shape-modes', 'decay', 'speakers', 'absorbers'],
-  ['response', 'reflections'],
+  ['response', 'reflections', 'placing'],
   ['proportions', 'bass'],
   ['findings'],
   ['analysis'],

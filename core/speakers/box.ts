@@ -19,6 +19,9 @@ export const FLUSH_M = 0.02;
 /** Farther than this from every surface a loudspeaker stands, m (a wall bracket; common practice). */
 export const BRACKET_M = 0.35;
 
+/** Limits are met to within this, so that mirrored rooms are judged alike, m. */
+const DUST_M = 1e-6;
+
 export interface Box {
   readonly min: Point;
   readonly max: Point;
@@ -51,18 +54,19 @@ export function defaultMount(project: Project, position: Point): Mount {
     position,
   );
   const beforeM = face ? Math.abs(beforeFaceM(face, position)) : Infinity;
-  if (!face || beforeM > BRACKET_M || !isOver(face, position)) return 'stand';
+  if (!face || beforeM > BRACKET_M + DUST_M || !isOver(face, position)) return 'stand';
   if (face.solid && face.side === 'ceiling') return 'stand';
   if (face.name === 'front' && isOnPicture(project, position)) return 'behind-screen';
   if (face.solid && ['soffit', 'beam'].includes(face.solid.kind)) return 'soffit';
   if (face.axis === 2) return 'ceiling';
-  return beforeM < FLUSH_M ? 'in-wall' : 'on-wall';
+  return beforeM < FLUSH_M - DUST_M ? 'in-wall' : 'on-wall';
 }
 
 /** True where the place, seen along the room, lies on the picture. */
 export function isOnPicture(project: Project, [x, , z]: Point): boolean {
   const { leftX, rightX, bottomZ, topZ } = screenRect(project);
-  return x > leftX && x < rightX && z > bottomZ && z < topZ;
+  const [across, up] = [Math.min(x - leftX, rightX - x), Math.min(z - bottomZ, topZ - z)];
+  return Math.min(across, up) > DUST_M;
 }
 
 function isOver({ side, rect }: MountFace, place: Point): boolean {
@@ -132,7 +136,7 @@ function usualBox(mount: Mount, beforeM: number): Point {
   const [width, height, depth] = USUAL_BOX_M;
   if (mount === 'in-wall') return [width, height, IN_WALL_DEPTH_M];
   const hangs = mount === 'on-wall' || mount === 'ceiling' || mount === 'soffit';
-  return [width, height, hangs && beforeM >= FLUSH_M ? Math.min(depth, beforeM) : depth];
+  return [width, height, hangs && beforeM >= FLUSH_M - DUST_M ? Math.min(depth, beforeM) : depth];
 }
 
 /** A stand faces the reference seat along the longer way; the back wall where there is no seat. */
@@ -185,7 +189,7 @@ function before({ min, max }: Box, { axis, at, inward }: MountFace): Box | null 
       n === axis ? (inward === 1 ? Math.max(value, at) : Math.min(value, at)) : value,
     ) as unknown as Point;
   const [low, high] = [clip(min), clip(max)];
-  return high[axis] - low[axis] > FLUSH_M ? { min: low, max: high } : null;
+  return high[axis] - low[axis] > FLUSH_M - 2 * DUST_M ? { min: low, max: high } : null;
 }
 
 /** The cabinet and what is below it, down to the floor or to the solid that it stands on. */

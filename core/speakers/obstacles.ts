@@ -146,6 +146,8 @@ export function clashesOf(
   const clashes: Clash[] = [];
   for (const obstacle of obstacles) {
     if (obstacle.kind === 'screen' && box.mount === 'behind-screen') continue;
+    // A leaf passes before what is flush.
+    if (obstacle.kind === 'swing' && !box.inRoom) continue;
     const depth =
       obstacle.kind === 'swing' ? inSwingM(claim, obstacle) : overlapM(claim, obstacle.box);
     if (depth > 0)

@@ -121,6 +121,8 @@ describe('a door that opens into the room', () => {
     // The box faces the seat along the width, so that its nearest corner is at 3.7, 4.5.
     expect(finding.value).toBeCloseTo(0.81 - Math.hypot(0.3, 0.41), 6);
     expectMended(project, 'speaker-swing:M-110');
+    const flush = { channel: 'M-110', position: [3.5, 5, 1.1], mount: 'in-wall' };
+    expect(boxIds(room([flush], { patches: [door] }))).toEqual([]);
     const far = { ...near, position: [3.0, 4.2, 1.1] };
     expect(boxIds(room([far], { patches: [door] }))).not.toContain('speaker-swing:M-110');
   });

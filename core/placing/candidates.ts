@@ -1,0 +1,204 @@
+/** Places for one channel on surfaces that exist, within its window at the reference seat. */
+
+import { radians } from '../quantity/angle';
+import { roundLength } from '../quantity/length';
+import { faceAxes, patchSide } from '../room/faces';
+import type { Mount, PlacedSpeaker, Point, Room } from '../room/project';
+import { isInTheOpen } from '../room/space';
+import { isOnPicture, speakerBox, USUAL_BOX_M, type SpeakerBox } from '../speakers/box';
+import { directionFrom, directionVector, type Direction } from '../speakers/direction';
+import { degreesOutside } from '../speakers/judge';
+import type { Channel } from '../speakers/layouts';
+import { mountFaces } from '../speakers/mount-face';
+import { WALL_CLEARANCE_M } from '../speakers/nominal-place';
+import { clashesOf, type Clash } from '../speakers/obstacles';
+import { columnOf, viewFrom, type View } from '../speakers/strip-column';
+import { harmOf, type Harm } from './harm';
+import { onStuds, type Site } from './site';
+
+export interface Candidate {
+  readonly channel: string;
+  readonly position: Point;
+  readonly mount: Mount;
+  /** The surface that carries it; null for a stand. */
+  readonly face: string | null;
+  readonly direction: Direction;
+  readonly box: SpeakerBox;
+  readonly harm: Harm;
+  /** False where studs were asked for and none lies within the window. */
+  readonly onStud: boolean;
+}
+
+export interface Candidates {
+  readonly channel: Channel;
+  readonly list: readonly Candidate[];
+  /** What stood in the way of places that were given up, most often first. */
+  readonly blockers: readonly { readonly kind: Clash['kind']; readonly what: string }[];
+}
+
+/** A box may reach so far over the edge of its face, m. */
+const SLACK_M = 0.001;
+
+/** Directions looked at along each side of a window. */
+const AZIMUTHS = 7;
+const ELEVATIONS = 4;
+/** Stands come no nearer to the ears than this, and to the wall than that, m (common practice). */
+const STAND_FROM_M = 1.2;
+const STAND_OFF_WALL_M = 0.4;
+const STAND_STEP_M = 0.4;
+/** A stand holds a loudspeaker between these heights, m (common practice). */
+const STAND_HEIGHTS_M = [0.5, 1.6] as const;
+
+interface Idea {
+  readonly position: Point;
+  readonly mount: Mount;
+  readonly face: string | null;
+}
+
+/** `own` is the channel as it is placed now, if it is: it keeps its size and its aim. */
+export function candidatesFor(
+  site: Site,
+  channel: Channel,
+  own: PlacedSpeaker | undefined,
+): Candidates {
+  const { project } = site;
+  const list: Candidate[] = [];
+  const blocked = new Map<string, { readonly clash: Clash; count: number }>();
+  const seen = new Set<string>();
+  for (const idea of ideas(site, channel, own)) {
+    for (const { position, mount, face, onStud } of withStuds(site, idea)) {
+      const key = `${mount} ${position.join()}`;
+      if (seen.has(key)) continue;
+      seen.add(key);
+      const direction = directionFrom(site.reference.position, position);
+      if (degreesOutside(direction, channel) > 0) continue;
+      if (!isInTheOpen(towards(position, site.reference.position), project.room)) continue;
+      if (!fitsFace(project.room, idea, position, own?.boxM ?? USUAL_BOX_M)) continue;
+      const speaker: PlacedSpeaker = { ...own, channel: channel.label, position, mount };
+      const box = speakerBox(project, speaker);
+      const [clash] = clashesOf(box, project, site.obstacles, site.pinned);
+      if (clash) {
+        const name = `${clash.kind} ${clash.what}`;
+        blocked.set(name, { clash, count: (blocked.get(name)?.count ?? 0) + 1 });
+        continue;
+      }
+      const harm = harmOf(site, channel, position, mount, direction);
+      list.push({ channel: channel.label, position, mount, face, direction, box, harm, onStud });
+    }
+  }
+  // A place off the studs is for want of one on them.
+  const best = list.some(({ onStud }) => onStud) ? list.filter(({ onStud }) => onStud) : list;
+  return {
+    channel,
+    list: best.sort((a, b) => roughly(a.harm.cost) - roughly(b.harm.cost)),
+    blockers: [...blocked.values()]
+      .sort((a, b) => b.count - a.count)
+      .map(({ clash: { kind, what } }) => ({ kind, what })),
+  };
+}
+
+/** Costs closer than a thousandth of a degree are the same: the order of the ideas decides. */
+export const roughly = (cost: number): number => Math.round(cost * 1000);
+
+/** Samples of a range from the end nearer to straight ahead, so that both sides are searched alike. */
+function samples([low, high]: readonly [number, number], count: number): readonly number[] {
+  if (low === high) return [low];
+  const [from, to] = Math.abs(low) <= Math.abs(high) ? [low, high] : [high, low];
+  return Array.from({ length: count }, (_, i) => from + ((to - from) * i) / (count - 1));
+}
+
+function* ideas(site: Site, channel: Channel, own: PlacedSpeaker | undefined): Generator<Idea> {
+  const { room } = site.project;
+  const ears = site.reference.position;
+  const flush = viewFrom(ears, room, 0);
+  const hung = viewFrom(ears, room, own?.boxM?.[2] ?? WALL_CLEARANCE_M);
+  const hasPicture = site.mounts.includes('behind-screen');
+  for (const azimuth of new Set([...samples(channel.azimuth, AZIMUTHS), channel.nominalAzimuth]))
+    for (const elevation of samples(channel.elevation, ELEVATIONS)) {
+      const built = flush && meets(flush, azimuth, elevation);
+      if (built) {
+        const behind = built.face === 'front' && isOnPicture(site.project, built.position);
+        const mount = behind ? 'behind-screen' : mountOn(site, built.face);
+        if (mount !== null && site.mounts.includes(mount) && (!behind || hasPicture))
+          yield { ...built, mount };
+      }
+      const before = hung && meets(hung, azimuth, elevation);
+      if (before && site.mounts.includes('on-wall') && mountOn(site, before.face) === 'in-wall')
+        yield { ...before, mount: 'on-wall' };
+      if (before && site.mounts.includes('stand'))
+        yield* stands(ears, azimuth, elevation, before.position);
+    }
+}
+
+/** What builds a loudspeaker flush into a face; null for a floor. */
+function mountOn({ project }: Site, face: string): Mount | null {
+  const [owner, side] = face.includes(':') ? face.split(':') : [null, face];
+  const solid = project.room.solids.find(({ id }) => id === owner);
+  if (solid && ['soffit', 'beam'].includes(solid.kind)) return side === 'ceiling' ? null : 'soffit';
+  // Of the shell the ceiling carries; of a solid its underside does, and its top is a floor.
+  if (side === 'floor') return solid ? 'ceiling' : null;
+  if (side === 'ceiling') return solid ? null : 'ceiling';
+  return 'in-wall';
+}
+
+function meets(
+  view: View,
+  azimuth: number,
+  elevation: number,
+): { readonly face: string; readonly position: Point } | null {
+  const slope = Math.tan(radians(Math.min(Math.max(elevation, -89), 89)));
+  const [seen] = columnOf(view, radians(azimuth), [slope - 1e-6, slope + 1e-6]);
+  if (!seen) return null;
+  return { face: seen.face, position: rounded(seen.at(slope)) };
+}
+
+const rounded = (at: Point): Point => at.map(roundLength) as unknown as Point;
+
+/** A millimetre from the place to the ears: what lies on a face is not in what is behind it. */
+function towards(place: Point, ears: Point): Point {
+  const share =
+    SLACK_M / Math.max(Math.hypot(...place.map((at, n) => (ears[n] ?? at) - at)), SLACK_M);
+  return place.map((at, n) => at + ((ears[n] ?? at) - at) * share) as unknown as Point;
+}
+
+/** True where the face is large enough around the place for the front of the box. */
+function fitsFace(room: Room, { face: name }: Idea, at: Point, [width, height]: Point): boolean {
+  const face = name === null ? null : mountFaces(room).find((known) => known.name === name);
+  if (!face) return name === null;
+  const [u, v] = faceAxes(patchSide(face.name));
+  const [u0, v0, u1, v1] = face.rect;
+  return (
+    at[u] - width / 2 > u0 - SLACK_M &&
+    at[u] + width / 2 < u1 + SLACK_M &&
+    at[v] - height / 2 > v0 - SLACK_M &&
+    at[v] + height / 2 < v1 + SLACK_M
+  );
+}
+
+function* stands(ears: Point, azimuth: number, elevation: number, wall: Point): Generator<Idea> {
+  const ray = directionVector(azimuth, elevation);
+  const wallM = Math.hypot(...wall.map((at, n) => at - (ears[n] ?? 0))) - STAND_OFF_WALL_M;
+  for (let reach = wallM; reach >= STAND_FROM_M; reach -= STAND_STEP_M) {
+    const position = rounded([
+      ears[0] + ray[0] * reach,
+      ears[1] + ray[1] * reach,
+      ears[2] + ray[2] * reach,
+    ]);
+    if (position[2] < STAND_HEIGHTS_M[0] || position[2] > STAND_HEIGHTS_M[1]) continue;
+    yield { position, mount: 'stand', face: null };
+  }
+}
+
+/** The idea on the nearest stud where studs count, and as it is for want of one. */
+function withStuds(
+  { studPitchM }: Site,
+  idea: Idea,
+): readonly (Idea & { readonly onStud: boolean })[] {
+  const counts = idea.mount === 'on-wall' || idea.mount === 'in-wall';
+  if (studPitchM === null || !counts || idea.face === null) return [{ ...idea, onStud: true }];
+  const position = rounded(onStuds(idea.position, idea.face, idea.mount, studPitchM));
+  return [
+    { ...idea, position, onStud: true },
+    { ...idea, onStud: false },
+  ];
+}

@@ -1,0 +1,63 @@
+/** What the placer works with: the room, its seats and obstacles, and what the person allows. */
+
+import { METRES_PER_INCH } from '../quantity/length';
+import { FACE_NORMALS, patchSide } from '../room/faces';
+import { MOUNTS, type Mount, type Point, type Project } from '../room/project';
+import { referenceSeat, seatsOf, type Seat } from '../room/seats';
+import { speakerBox, type SpeakerBox } from '../speakers/box';
+import { placedOf } from '../speakers/judge';
+import { layoutOf, type Layout } from '../speakers/layouts';
+import { obstaclesIn, type Obstacle } from '../speakers/obstacles';
+
+/** Usual spacing of studs, m: 16 in on centres, or 400 mm (common practice). */
+export const STUD_PITCHES_M = { imperial: 16 * METRES_PER_INCH, metric: 0.4 } as const;
+
+export interface PlacerOptions {
+  /** Mounts that may be used; all where not given. Without `behind-screen` a picture is in the way. */
+  readonly mounts?: readonly Mount[];
+  /** Studs on centres so far apart, counted from the left corner of front and back, the front corner
+   * of the sides. A cabinet hangs on a stud; what is built in goes between two. */
+  readonly studPitchM?: number;
+}
+
+export interface Site {
+  readonly project: Project;
+  readonly layout: Layout;
+  readonly reference: Seat;
+  /** All seats but the reference seat. */
+  readonly others: readonly Seat[];
+  readonly obstacles: readonly Obstacle[];
+  /** What stays where it is. */
+  readonly pinned: readonly SpeakerBox[];
+  readonly mounts: readonly Mount[];
+  readonly studPitchM: number | null;
+}
+
+/** Null where the layout is not known or there is no seat. */
+export function siteOf(project: Project, options: PlacerOptions): Site | null {
+  const layout = layoutOf(project.speakers.layout, project.speakers.recommendation);
+  const reference = referenceSeat(project);
+  if (!layout || !reference) return null;
+  return {
+    project,
+    layout,
+    reference,
+    others: seatsOf(project).filter(
+      ({ row, seat }) => row !== reference.row || seat !== reference.seat,
+    ),
+    obstacles: obstaclesIn(project),
+    pinned: placedOf(project, layout)
+      .filter((speaker) => speaker.pinned === true)
+      .map((speaker) => speakerBox(project, speaker)),
+    mounts: options.mounts ?? MOUNTS,
+    studPitchM: options.studPitchM ?? null,
+  };
+}
+
+/** The place moved along its wall to the nearest stud, or for a built-in one between two of them. */
+export function onStuds(place: Point, face: string, mount: Mount, pitchM: number): Point {
+  const along = FACE_NORMALS[patchSide(face)].axis === 0 ? 1 : 0;
+  const shift = mount === 'in-wall' ? 0.5 : 0;
+  const at = (Math.round(place[along] / pitchM - shift) + shift) * pitchM;
+  return place.map((value, axis) => (axis === along ? at : value)) as unknown as Point;
+}

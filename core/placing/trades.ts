@@ -1,0 +1,75 @@
+/** What the chosen places cost, in words and figures. */
+
+import { directionFrom } from '../speakers/direction';
+import { degreesOutside } from '../speakers/judge';
+import type { Candidate } from './candidates';
+import { twinOf } from './choose';
+import { unevenDeg } from './harm';
+import type { Site } from './site';
+
+export interface Trade {
+  readonly kind: 'outside' | 'level' | 'uneven' | 'stud';
+  readonly channel: string;
+  readonly text: string;
+  readonly value: number;
+  readonly unit: 'deg' | 'dB' | '';
+}
+
+/** Less than this is not worth a sentence: degrees, and dB. */
+const TOLD_DEG = 1;
+const TOLD_DB = 3;
+
+/** Every trade, the largest of each kind first. */
+export function tradesOf(site: Site, chosen: readonly Candidate[]): readonly Trade[] {
+  const nameOf = (label: string): string =>
+    site.layout.channels.find((channel) => channel.label === label)?.name ?? label;
+  const falling = (trades: readonly Trade[]): readonly Trade[] =>
+    [...trades].sort((a, b) => b.value - a.value);
+  return [
+    ...falling(chosen.flatMap((place) => outside(site, place, nameOf(place.channel)))),
+    ...falling(chosen.flatMap((place) => level(place, nameOf(place.channel)))),
+    ...falling(chosen.flatMap((place) => uneven(place, chosen, nameOf))),
+    ...chosen
+      .filter(({ onStud }) => !onStud)
+      .map(({ channel }): Trade => {
+        const text = `${nameOf(channel)} finds no stud within its window: it needs a board between two studs.`;
+        return { kind: 'stud', channel, text, value: 1, unit: '' };
+      }),
+  ];
+}
+
+/** The worst seat of every row that hears the channel outside its window. */
+function outside(site: Site, place: Candidate, name: string): readonly Trade[] {
+  const channel = site.layout.channels.find(({ label }) => label === place.channel);
+  if (!channel) return [];
+  const rows = new Map<string, { readonly seat: number; readonly deg: number }>();
+  for (const { row, seat, position } of site.others) {
+    const deg = degreesOutside(directionFrom(position, place.position), channel);
+    if (deg >= TOLD_DEG && deg > (rows.get(row)?.deg ?? 0)) rows.set(row, { seat, deg });
+  }
+  return [...rows].map(([row, { seat, deg }]): Trade => {
+    const text = `Row ${row} hears ${name} up to ${deg.toFixed(0)} degrees outside its window (seat ${seat}).`;
+    return { kind: 'outside', channel: place.channel, text, value: deg, unit: 'deg' };
+  });
+}
+
+function level({ channel, harm }: Candidate, name: string): readonly Trade[] {
+  if (harm.spreadDb < TOLD_DB) return [];
+  const text = `${name} is ${harm.spreadDb.toFixed(1)} dB louder at the nearest seat than at the farthest.`;
+  return [{ kind: 'level', channel, text, value: harm.spreadDb, unit: 'dB' }];
+}
+
+function uneven(
+  place: Candidate,
+  chosen: readonly Candidate[],
+  nameOf: (label: string) => string,
+): readonly Trade[] {
+  const twin = chosen.find(({ channel }) => channel === twinOf(place.channel));
+  if (!twin || !place.channel.includes('+')) return [];
+  const deg = unevenDeg(place.direction, twin.direction);
+  if (deg < TOLD_DEG) return [];
+  const at = ({ direction: { azimuthDeg, elevationDeg, distanceM } }: Candidate): string =>
+    `${azimuthDeg.toFixed(0)} degrees, ${elevationDeg.toFixed(0)} up, ${distanceM.toFixed(2)} m`;
+  const text = `${nameOf(place.channel)} and ${nameOf(twin.channel)} do not mirror each other (${at(place)}; ${at(twin)}).`;
+  return [{ kind: 'uneven', channel: place.channel, text, value: deg, unit: 'deg' }];
+}
