@@ -9,7 +9,7 @@ import {
   type PlacerResult,
 } from '../../../../core/placing/placer';
 import { siteOf, STUD_PITCHES_M } from '../../../../core/placing/site';
-import { finish } from '../../../../core/proportions/map';
+import { finish } from '../../../../core/quantity/slices';
 import { applyEdit } from '../../../../core/room/edits';
 import { openRoom, saveRoom } from '../../../../core/room/open-room';
 import type { Point, Project } from '../../../../core/room/project';
