@@ -6,7 +6,6 @@ import type { ShellField } from '../response/field';
 import { FACES_BY_AXIS, type Axis } from '../room/faces';
 import type { Point, Project } from '../room/project';
 import type { FreeSpace } from '../room/space';
-import { SLIVER_M } from '../shape-modes/grid';
 import { coverageOfFaces } from '../shape-modes/on-faces';
 import type { ShapeModes } from '../shape-modes/shape-modes';
 import { modalRoom } from './modal';
@@ -35,7 +34,8 @@ export function builtDamping(project: Project, space: FreeSpace, shape: ShapeMod
   const numberOf = new Map(names.map((name, n) => [name, n]));
   const coverage = coverageOfFaces(
     shape,
-    (middle, axis, side) => numberOf.get(faceAt(project, middle, axis, side) ?? '') ?? null,
+    (middle, axis, side) =>
+      numberOf.get(faceAt(project, middle, axis, side, shape.sliverM) ?? '') ?? null,
     names.length,
   );
   const faceArea = names.map((name) =>
@@ -65,14 +65,20 @@ function dampingOf(
 }
 
 /** Name of the face that lies at `middle` towards `side`: of the shell, or of the first solid there. */
-function faceAt({ room }: Project, middle: Point, axis: Axis, side: -1 | 1): string | null {
+function faceAt(
+  { room }: Project,
+  middle: Point,
+  axis: Axis,
+  side: -1 | 1,
+  sliverM: number,
+): string | null {
   const far = [room.size.width, room.size.length, room.size.height][axis] ?? 0;
-  const atShell = side === 1 ? middle[axis] > far - SLIVER_M / 2 : middle[axis] < SLIVER_M / 2;
+  const atShell = side === 1 ? middle[axis] > far - sliverM / 2 : middle[axis] < sliverM / 2;
   if (atShell) return FACES_BY_AXIS[axis]?.[side === 1 ? 1 : 0] ?? null;
   const beyond: [number, number, number] = [...middle];
-  beyond[axis] += side * SLIVER_M;
+  beyond[axis] += side * sliverM;
   const solid = room.solids.find(({ min, max }) =>
-    beyond.every((at, n) => at > (min[n] ?? 0) - SLIVER_M && at < (max[n] ?? 0) + SLIVER_M),
+    beyond.every((at, n) => at > (min[n] ?? 0) - sliverM && at < (max[n] ?? 0) + sliverM),
   );
   return solid ? `${solid.id}:${FACES_BY_AXIS[axis]?.[side === 1 ? 0 : 1] ?? ''}` : null;
 }

@@ -1,9 +1,10 @@
 /** Everything at once, with what the window leaves to its worker: for the batch command. */
 
-import { refusalFinding } from '../findings/fittings';
+import { refusalFinding, simplifiedFinding } from '../findings/fittings';
 import { sortFindings } from '../findings/finding';
 import { finish } from '../quantity/slices';
 import type { Project } from '../room/project';
+import { SLIVER_M } from '../shape-modes/grid';
 import { analyze, type Analysis } from './analyze';
 import { builtModes, spaceOf, type BuiltOutcome } from './built-modes';
 
@@ -26,8 +27,11 @@ export function withBuiltModes(analysis: Analysis, outcome: BuiltOutcome | null)
       shiftHz,
       errorPercent: error,
     }));
+    const { sliverM } = outcome.built.shape;
+    const more = sliverM > SLIVER_M ? [simplifiedFinding(sliverM, errorPercent)] : [];
     return {
       ...analysis,
+      findings: sortFindings([...analysis.findings, ...more]),
       modes: { ...analysis.modes, shaped, shapedErrorPercent: errorPercent },
     };
   }

@@ -79,6 +79,21 @@ export function refusalFinding(refusal: ShapeRefusal): Finding {
   }
 }
 
+/** The modes as built are those of a simpler room: `sliverM` is how far faces were moved together, m. */
+export function simplifiedFinding(sliverM: number, errorPercent: number): Finding {
+  return {
+    ...FAULT,
+    id: 'modes-simplified',
+    severity: 'note',
+    message: `The fittings have faces at so many places that those within ${(100 * sliverM).toFixed(0)} cm of each other count as one in the modes as built, which are then within ${errorPercent.toFixed(1)} %. Volume and areas stay exact.`,
+    value: sliverM,
+    limit: SLIVER_M,
+    unit: 'm',
+    source: 'limit of this version',
+    remedies: [{ text: 'Line faces up that are nearly level, or draw neighbours as one box.' }],
+  };
+}
+
 /** Faces that were moved in the modes: one finding for each fitting, with the drawing put right. */
 function slivers(
   project: Project,

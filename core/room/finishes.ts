@@ -15,7 +15,7 @@ export interface Finish {
   readonly absorption: AbsorptionByBand;
   readonly source: string;
   /** `transcription`: the figures were read in a copy of the source; `own`: typed in by the person. */
-  readonly howKnown: 'transcription' | 'own';
+  readonly howKnown: 'transcription' | 'definition' | 'own';
 }
 
 /** Every built-in finish, grouped by category in the order of the file. */

@@ -4,7 +4,6 @@ import type { Axis } from '../room/faces';
 import type { Point } from '../room/project';
 import type { ElementAxis } from './elements';
 import { gllRule, interpolation } from './gll';
-import { SLIVER_M } from './grid';
 import type { ShapeModes } from './shape-modes';
 
 /** An element along one axis and the place in it, from -1 to 1. */
@@ -27,7 +26,7 @@ function spots({ ends }: ElementAxis, at: number, reach: number): readonly Spot[
 }
 
 /** How far beyond the air a point still counts as on its face: faces that were moved may hide it. */
-const reachOf = (modes: ShapeModes): number => (modes.moved.length > 0 ? SLIVER_M : 1e-6);
+const reachOf = (modes: ShapeModes): number => (modes.moved.length > 0 ? modes.sliverM : 1e-6);
 
 /** Lattice rows and weights with which values at `point` are a sum; null outside the free space. */
 export function weightsAt(

@@ -37,6 +37,8 @@ export interface ShapeGrid {
   readonly moved: readonly MovedFace[];
   /** Volume that the moved faces swept, m3. */
   readonly movedM3: number;
+  /** Layers under this were closed, m. */
+  readonly sliverM: number;
 }
 
 /** Why there is nothing to compute. */
@@ -59,13 +61,17 @@ export type Gridded =
 
 const AXES = [0, 1, 2] as const;
 
-/** Cut the shell along the solids. What sticks out of the shell is cut off. */
-export function shapeGrid(size: ShellSize, solids: readonly Box[]): Gridded {
+/** Cut the shell along the solids. What sticks out is cut off; layers under `sliverM` are closed. */
+export function shapeGrid(
+  size: ShellSize,
+  solids: readonly Box[],
+  sliverM: number = SLIVER_M,
+): Gridded {
   const ends: Point = [size.width, size.length, size.height];
-  const faces = AXES.map((axis) => facesAlong(ends[axis], solids, axis));
+  const faces = AXES.map((axis) => facesAlong(ends[axis], solids, axis, sliverM));
   // What has no volume cuts nothing.
   const cuts = solids.map((_, n) => faces.every((along) => thickness(along[n]) > 0));
-  const snapped = AXES.map((axis) => snapAxis(ends[axis], faces[axis] ?? [], cuts));
+  const snapped = AXES.map((axis) => snapAxis(ends[axis], faces[axis] ?? [], cuts, sliverM));
   const planes = snapped.map(({ planes: at }) => at) as [Float64Array, Float64Array, Float64Array];
   const counts = planes.map((at) => at.length - 1) as [number, number, number];
   const cells = counts[0] * counts[1] * counts[2];
@@ -113,7 +119,7 @@ export function shapeGrid(size: ShellSize, solids: readonly Box[]): Gridded {
     for (let j = 0; j < counts[1]; j++)
       for (let k = 0; k < counts[2]; k++, at++)
         if (air[at]) volumeM3 += span(planes[0], i) * span(planes[1], j) * span(planes[2], k);
-  return { ok: true, grid: { planes, air, volumeM3, moved, movedM3 } };
+  return { ok: true, grid: { planes, air, volumeM3, moved, movedM3, sliverM } };
 }
 
 const refused = (refusal: ShapeRefusal): Gridded => ({ ok: false, refusal });
@@ -132,17 +138,17 @@ type Faces = readonly (readonly [number, number])[];
  * A sheet that stands free still parts the air: it is drawn a sliver thick, unless it is no thicker
  * than nothing.
  */
-function facesAlong(end: number, solids: readonly Box[], axis: Axis): Faces {
+function facesAlong(end: number, solids: readonly Box[], axis: Axis, sliverM: number): Faces {
   const within = (at: number): number => {
     const held = Math.min(Math.max(at, 0), end);
-    return held < SLIVER_M ? 0 : held > end - SLIVER_M ? end : held;
+    return held < sliverM ? 0 : held > end - sliverM ? end : held;
   };
   return solids.map((solid): readonly [number, number] => {
     const [low, high] = [within(solid.min[axis]), within(solid.max[axis])];
     if (high - low <= SAME_M) return [low, low];
-    if (high - low >= SLIVER_M) return [low, high];
+    if (high - low >= sliverM) return [low, high];
     const middle = (low + high) / 2;
-    return [within(middle - SLIVER_M / 2), within(middle + SLIVER_M / 2)];
+    return [within(middle - sliverM / 2), within(middle + sliverM / 2)];
   });
 }
 
@@ -154,7 +160,12 @@ interface SnappedAxis {
 }
 
 /** Planes along one axis; faces within a sliver of each other meet in their middle. */
-function snapAxis(end: number, faces: Faces, counts: readonly boolean[]): SnappedAxis {
+function snapAxis(
+  end: number,
+  faces: Faces,
+  counts: readonly boolean[],
+  sliverM: number,
+): SnappedAxis {
   const cutting = faces.filter((_, n) => counts[n]).flat();
   const rising = [...new Set(cutting)].filter((at) => at > 0 && at < end).sort((a, b) => a - b);
   const planes = [0];
@@ -162,7 +173,7 @@ function snapAxis(end: number, faces: Faces, counts: readonly boolean[]): Snappe
   for (let first = 0; first < rising.length;) {
     let last = first;
     const start = rising[first] ?? 0;
-    while (last + 1 < rising.length && (rising[last + 1] ?? 0) - start < SLIVER_M - 1e-9) last++;
+    while (last + 1 < rising.length && (rising[last + 1] ?? 0) - start < sliverM - 1e-9) last++;
     for (let i = first; i <= last; i++) number.set(rising[i] ?? 0, planes.length);
     planes.push((start + (rising[last] ?? 0)) / 2);
     first = last + 1;

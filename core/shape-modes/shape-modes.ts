@@ -13,7 +13,14 @@ import { edgeExcess } from './edges';
 import { divide, latticeSize, type ElementAxis, type Quality } from './elements';
 import { massOf } from './assembly';
 import { factorise, factorSize, largestFront, type Factor } from './factor';
-import { shapeGrid, type Box, type MovedFace, type ShapeGrid, type ShapeRefusal } from './grid';
+import {
+  shapeGrid,
+  SLIVER_M,
+  type Box,
+  type MovedFace,
+  type ShapeGrid,
+  type ShapeRefusal,
+} from './grid';
 import { lanczos, type LanczosResult } from './lanczos';
 import { eliminationTree, type Tree } from './tree';
 import { shapesOf } from './vectors';
@@ -55,6 +62,8 @@ export interface ShapeModes {
   /** Volume that each point stands for, m3. */
   readonly mass: Float64Array;
   readonly moved: readonly MovedFace[];
+  /** Faces nearer to each other than this count as one, m; `SLIVER_M` if that could be done. */
+  readonly sliverM: number;
   /** Modes below `provedToHz`, the one at zero included, counted by the factor's negative pivots. */
   readonly provedCount: number;
   readonly provedToHz: number;
@@ -72,6 +81,8 @@ export const HIGHEST_LIMIT_HZ = 300;
 const SHIFT_SHARE = 0.64;
 /** Modes are looked for a little beyond the limit, since some come out too high. */
 const BEYOND: Readonly<Record<Quality, number>> = { fine: 1.004, coarse: 1.012 };
+/** Where fittings are too many and too crooked, thicker layers are closed, m. */
+const SLIVERS_M = [SLIVER_M, 0.03, 0.06, 0.1];
 const MOST_LATTICE = 400_000;
 const MOST_UNKNOWNS = 40_000;
 const MOST_MEGABYTES = 500;
@@ -83,7 +94,22 @@ export function* shapeModes(
 ): Generator<number, ShapeOutcome> {
   const limitHz = Math.min(options.limitHz ?? SHAPE_LIMIT_HZ, HIGHEST_LIMIT_HZ);
   const quality = options.quality ?? 'fine';
-  const gridded = shapeGrid(space.size, space.solids);
+  let outcome: ShapeOutcome = { ok: false, refusal: { reason: 'not-converged' } };
+  for (const sliverM of SLIVERS_M) {
+    outcome = yield* solve(space, limitHz, quality, sliverM, options.keepFactor ?? false);
+    if (outcome.ok || outcome.refusal.reason !== 'too-large') break;
+  }
+  return outcome;
+}
+
+function* solve(
+  space: ShapeSpace,
+  limitHz: number,
+  quality: Quality,
+  sliverM: number,
+  keepFactor: boolean,
+): Generator<number, ShapeOutcome> {
+  const gridded = shapeGrid(space.size, space.solids, sliverM);
   if (!gridded.ok) return gridded;
   const { grid } = gridded;
   const waveNumber = (2 * Math.PI * limitHz) / space.speedMS;
@@ -136,9 +162,10 @@ export function* shapeModes(
     shapes: columns(shapes, values.length, kept, Math.sqrt(grid.volumeM3)),
     mass,
     moved: grid.moved,
+    sliverM: grid.sliverM,
     provedCount: factor.below,
     provedToHz: toHz * Math.sqrt(factor.shift),
-    factor: options.keepFactor ? factor : null,
+    factor: keepFactor ? factor : null,
   };
   return { ok: true, modes };
 }

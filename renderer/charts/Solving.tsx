@@ -2,6 +2,7 @@
 
 import type { ReactElement } from 'react';
 import { refusalSentence } from '../../core/analysis/built-modes';
+import { SLIVER_M } from '../../core/shape-modes/grid';
 import { useBuilt } from '../field/built-store';
 
 export function Solving(): ReactElement | null {
@@ -28,6 +29,14 @@ export function Solving(): ReactElement | null {
   }
   if (outcome && !outcome.ok) {
     return <span className="solving complaint">{refusalSentence(outcome.refusal)}</span>;
+  }
+  if (outcome?.ok && quality === 'fine' && outcome.built.shape.sliverM > SLIVER_M) {
+    const { sliverM } = outcome.built.shape;
+    return (
+      <span className="solving">
+        simplified: faces within {(100 * sliverM).toFixed(0)} cm count as one
+      </span>
+    );
   }
   return outcome && quality === 'coarse' ? (
     <span className="solving">coarse, to 150 Hz, while you drag</span>

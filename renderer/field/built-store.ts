@@ -20,8 +20,9 @@ const REST_MS = 180;
 
 export interface BuiltStore {
   readonly limitHz: LimitHz;
-  /** Newest answer, and the room (its `spaceKey`) that it is of. */
+  /** Newest answer, and the room that it is of, whole and by its `spaceKey`. */
   readonly outcome: BuiltOutcome | null;
+  readonly project: Project | null;
   readonly key: string | null;
   readonly quality: 'fine' | 'coarse';
   /** Share done of the fine solution; null while none is under way. */
@@ -45,6 +46,7 @@ let rest: ReturnType<typeof setTimeout> | undefined;
 export const useBuilt = create<BuiltStore>((set) => ({
   limitHz: SHAPE_LIMIT_HZ,
   outcome: null,
+  project: null,
   key: null,
   quality: 'fine',
   share: null,
@@ -74,7 +76,14 @@ function begin(quality: 'fine' | 'coarse'): void {
   drop();
   const project = projectOf(useSession.getState());
   if (project.room.solids.length === 0) {
-    useBuilt.setState({ outcome: null, key: null, share: null, stopped: false, failure: null });
+    useBuilt.setState({
+      outcome: null,
+      project: null,
+      key: null,
+      share: null,
+      stopped: false,
+      failure: null,
+    });
     return;
   }
   const coarse = quality === 'coarse';
@@ -91,7 +100,7 @@ function begin(quality: 'fine' | 'coarse'): void {
       if (job?.running !== running || outcome === null) return;
       job = null;
       const ms = coarse ? {} : { ms: performance.now() - began };
-      useBuilt.setState({ outcome, key, quality, share: null, ...ms });
+      useBuilt.setState({ outcome, project, key, quality, share: null, ...ms });
       if (!coarse) return;
       if (changed) begin('coarse');
       else rest = setTimeout(() => begin('fine'), REST_MS);
@@ -130,6 +139,22 @@ export function followRoom(): () => void {
     leave();
     drop();
   };
+}
+
+/** The room that modes are shown for: the present one, or the one a moment ago under a hand that drags. */
+export interface ShownBuilt {
+  readonly built: BuiltModes;
+  readonly project: Project;
+}
+
+/** The newest modes where they are of the present room, or of the same fittings as they were just before. */
+export function shownBuilt(
+  { outcome, project }: Pick<BuiltStore, 'outcome' | 'project'>,
+  present: Project,
+): ShownBuilt | null {
+  if (!project || !outcome?.ok) return null;
+  const ids = ({ room }: Project): string => room.solids.map((solid) => solid.id).join();
+  return ids(project) === ids(present) ? { built: outcome.built, project } : null;
 }
 
 /** The modes as built of the present room, however coarse; null where they are not known (yet). */

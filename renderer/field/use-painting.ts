@@ -7,7 +7,7 @@ import { shapedField, shellField } from '../../core/response/field';
 import { LISTED_TO_HZ } from '../../core/modes/axial-spacing';
 import type { ShapeModes } from '../../core/shape-modes/shape-modes';
 import { useAnalysis, useProject } from '../state/session';
-import { builtOf, spaceKey, useBuilt } from './built-store';
+import { builtOf, shownBuilt, spaceKey, useBuilt, type ShownBuilt } from './built-store';
 import { paintFrequency, paintMode, type Painting } from './painting';
 import { sheetsOf } from './sheets';
 import { modeMeant, useTone } from './tone';
@@ -17,6 +17,14 @@ export function useBuiltModes() {
   const project = useProject();
   const key = useMemo(() => spaceKey(project), [project]);
   return useBuilt((store) => builtOf(store, key));
+}
+
+/** The modes to show: of the present room, or of the one just before while a hand drags. */
+export function useShownModes(): ShownBuilt | null {
+  const project = useProject();
+  const outcome = useBuilt((store) => store.outcome);
+  const of = useBuilt((store) => store.project);
+  return useMemo(() => shownBuilt({ outcome, project: of }, project), [outcome, of, project]);
 }
 
 /** The field that pressure is summed from: as built where that is known, else the plain shell's. */
@@ -40,21 +48,26 @@ export function usePainting(): ShownPainting | null {
   const project = useProject();
   const { listening } = useAnalysis();
   const built = useBuiltModes();
+  const shown = useShownModes();
   const tone = useTone((store) => store.tone);
   const earsM = listening?.[2] ?? null;
   const { subwoofers } = project.speakers;
-  const sheets = useMemo(() => (tone ? sheetsOf(project, earsM) : []), [tone, project, earsM]);
+  const ofBuilt = tone?.kind === 'mode' && tone.of === 'built';
+  // A mode as built is painted on the faces that it was solved with.
+  const painted = ofBuilt ? (shown?.project ?? project) : project;
+  const sheets = useMemo(() => (tone ? sheetsOf(painted, earsM) : []), [tone, painted, earsM]);
   const ofMode = useMemo((): ShownPainting | null => {
     if (tone?.kind !== 'mode') return null;
     if (tone.of === 'built') {
-      if (!built) return null;
+      if (!shown) return null;
+      const { modes, shape } = shown.built;
       const mode = modeMeant(
         tone,
-        built.modes.map(({ frequencyHz, likeShell }) => ({ frequencyHz, order: likeShell })),
+        modes.map(({ frequencyHz, likeShell }) => ({ frequencyHz, order: likeShell })),
       );
-      const frequencyHz = built.modes[mode ?? -1]?.frequencyHz;
+      const frequencyHz = modes[mode ?? -1]?.frequencyHz;
       if (mode === null || frequencyHz === undefined) return null;
-      return { ...paintMode({ field: shapedField(built.shape) }, mode, sheets), frequencyHz };
+      return { ...paintMode({ field: shapedField(shape) }, mode, sheets), frequencyHz };
     }
     const { size, speedMS } = spaceOf(project);
     const field = shellField(size, speedMS, LISTED_TO_HZ);
@@ -65,7 +78,7 @@ export function usePainting(): ShownPainting | null {
     if (mode === null) return null;
     return { ...paintMode({ field }, mode, sheets), frequencyHz: field.frequenciesHz[mode] ?? 0 };
     // The shell's modes depend on its size and the air alone, but the sheets follow the fittings.
-  }, [tone, built, sheets, project]);
+  }, [tone, shown, sheets, project]);
   const toneHz = tone?.kind === 'frequency' ? tone.frequencyHz : null;
   const wanted = toneHz !== null;
   const enough = toneHz !== null && built !== null && reaches(built.shape, toneHz);

@@ -16,7 +16,10 @@ export function DecayPatches(): ReactElement {
   const set = (next: readonly Patch[], what: string, gesture: string | null = null): void =>
     change({ kind: 'patches', patches: next, what }, gesture);
   return (
-    <DecayGroup title="Patches" tally={patches.length === 0 ? 'none' : String(patches.length)}>
+    <DecayGroup
+      title="Doors, windows, panels"
+      tally={patches.length === 0 ? 'none' : String(patches.length)}
+    >
       <div className="adders">
         {PATCH_PRESETS.map((preset) => (
           <button

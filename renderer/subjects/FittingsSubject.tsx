@@ -14,9 +14,10 @@ import { Choice } from '../controls/Choice';
 import { LengthField } from '../controls/LengthField';
 import { SelectField } from '../controls/SelectField';
 import { LIMITS_HZ, useBuilt } from '../field/built-store';
-import { useBuiltModes } from '../field/use-painting';
+import { useShownModes } from '../field/use-painting';
 import { changeFittings, withSolid } from '../fittings/change-fittings';
 import { useAnalysis, useProject, useSession } from '../state/session';
+import { DecayPatches } from './DecayPatches';
 import { finishGroups } from './decay-finishes';
 
 export function FittingsInputs(): ReactElement {
@@ -64,6 +65,7 @@ export function FittingsInputs(): ReactElement {
         </fieldset>
       )}
       {chosen ? <FittingFields key={chosen.id} solid={chosen} /> : null}
+      <DecayPatches />
       {solids.length > 0 ? <LimitChoice /> : null}
       <p className="caution">
         Never box in a shut-off, a cleanout, a vent or an escape window, and cut no joist for a
@@ -186,7 +188,7 @@ export function FittingsEvidence(): ReactElement {
 function BuiltEvidence(): ReactElement {
   const project = useProject();
   const { modes, air } = useAnalysis();
-  const built = useBuiltModes();
+  const built = useShownModes()?.built ?? null;
   const limitHz = useBuilt((store) => store.limitHz);
   const shell = useMemo(
     () =>

@@ -31,6 +31,14 @@ export const PATCH_PRESETS: readonly PatchPreset[] = [
     finish: 'glass-window',
   },
   {
+    name: 'opening',
+    about: 'Passage of 0.9 x 2.03 m without a door, to the rest of the basement',
+    face: 'back',
+    size: [0.9, 2.03],
+    aboveFloorM: 0,
+    finish: 'opening',
+  },
+  {
     name: 'panel',
     about: 'Panel of 0.6 x 1.2 m (2 x 4 ft), 50 mm glass fibre',
     face: 'left',

@@ -34,7 +34,7 @@ describe.runIf(browserOrSkip())('decay, in the window', () => {
   it('changes the chart by a patch that is set by figures, and mends one that sticks out', async () => {
     const page = await decay();
     const before = await told(page);
-    await group(page, 'Patches').click();
+    await group(page, 'Doors, windows, panels').click();
     await page.getByRole('button', { name: 'Add panel' }).click();
     const after = await told(page);
     expect(after).not.toBe(before);
@@ -129,7 +129,7 @@ describe.runIf(browserOrSkip())('decay, in the window', () => {
 
   it('fits a small window: nothing of the inputs or the charts is wider than its place', async () => {
     const page = await decay({ width: 1024, height: 700 });
-    for (const title of ['Patches', 'People and seats', 'Own finishes', 'Methods']) {
+    for (const title of ['Doors, windows, panels', 'People and seats', 'Own finishes', 'Methods']) {
       await group(page, title).click();
     }
     await page.getByRole('button', { name: 'Add door' }).click();

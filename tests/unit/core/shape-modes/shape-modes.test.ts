@@ -273,6 +273,35 @@ const meanProduct = ({ mass, shapes, frequenciesHz, volumeM3 }: ShapeModes, a: n
     return sum + m * (shapes[from + a] ?? 0) * (shapes[from + b] ?? 0);
   }, 0) / volumeM3;
 
+describe('a room of too many crooked boxes', () => {
+  /** Boxes on the floor whose faces line up with nothing. */
+  const crooked = (count: number): readonly Box[] =>
+    Array.from({ length: count }, (_, n) => {
+      const [x, y] = [(0.619 * n * n) % 3.4, (1.237 * n) % 4.1];
+      return { min: [x, y, 0], max: [x + 0.31, y + 0.27, 0.2 + 0.017 * n] };
+    });
+
+  it('is made simpler until it can be solved, and says by how much', () => {
+    const size = sizeOf([4, 5, 2.4]);
+    const modes = solved(size, crooked(14));
+    expect(modes.sliverM).toBeGreaterThan(0.01);
+    for (const { fromM, toM } of modes.moved)
+      expect(Math.abs(fromM - toM)).toBeLessThanOrEqual(modes.sliverM);
+    // Faces that moved count in the error.
+    expect(modes.errorPercent).toBeGreaterThan(solved(size, crooked(2)).errorPercent);
+    // The free volume is near the exact one: 48 m3 less the boxes.
+    expect(modes.volumeM3).toBeGreaterThan(47);
+    expect(modes.volumeM3).toBeLessThan(48);
+  }, 60_000);
+
+  it('of sixty is refused in a moment', () => {
+    const outcome = finish(
+      shapeModes({ size: sizeOf([4, 5, 2.4]), solids: crooked(60), speedMS: SPEED_MS }),
+    );
+    expect(outcome).toMatchObject({ ok: false, refusal: { reason: 'too-large' } });
+  });
+});
+
 describe('names', () => {
   it('are those of the formula in the plain shell', () => {
     const modes = solved(ROOM, []);
