@@ -14,7 +14,8 @@ import { BassEvidence, BassInputs } from '../subjects/BassSubject';
 import { DecayEvidence, DecayInputs } from '../subjects/DecaySubject';
 import { FittingsEvidence, FittingsInputs } from '../subjects/FittingsSubject';
 import { ShellEvidence, ShellInputs } from '../subjects/ShellSubject';
-import { SpeakersEvidence, SpeakersInputs } from '../subjects/SpeakersSubject';
+import { SpeakersEvidence } from '../subjects/SpeakersEvidence';
+import { SpeakersInputs } from '../subjects/SpeakersSubject';
 import { useShortcuts } from './use-shortcuts';
 
 const SUBJECTS: Readonly<

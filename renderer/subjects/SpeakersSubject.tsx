@@ -6,8 +6,6 @@ import { seatsOf } from '../../core/room/seats';
 import { layoutEdit } from '../../core/speakers/layout-edit';
 import { LAYOUTS } from '../../core/speakers/layouts';
 import { nominalPlace } from '../../core/speakers/nominal-place';
-import { SpeakerPanorama } from '../charts/SpeakerPanorama';
-import { SpeakerTable } from '../charts/SpeakerTable';
 import { Choice } from '../controls/Choice';
 import { LengthField } from '../controls/LengthField';
 import { SelectField } from '../controls/SelectField';
@@ -167,19 +165,5 @@ function ListeningFields(): ReactElement | null {
         }
       />
     </div>
-  );
-}
-
-export function SpeakersEvidence(): ReactElement {
-  const { layout, speakers } = useAnalysis();
-  const units = useSession((session) => session.units);
-  const channel = useSession((session) => session.channel);
-  const chooseChannel = useSession((session) => session.chooseChannel);
-  const props = { layout, speakers, chosen: channel, onChoose: chooseChannel };
-  return (
-    <>
-      <SpeakerPanorama {...props} />
-      <SpeakerTable {...props} units={units} />
-    </>
   );
 }

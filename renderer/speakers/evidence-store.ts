@@ -1,0 +1,41 @@
+/** Which evidence of the speakers is open, and the seat that it is looked at from. */
+
+import { create } from 'zustand';
+import { useMemo } from 'react';
+import type { Project } from '../../core/room/project';
+import { referenceSeat, seatsOf, type Seat } from '../../core/room/seats';
+import { useProject } from '../state/session';
+
+export const SPEAKER_EVIDENCE = ['angles', 'seats', 'walls', 'early'] as const;
+export type SpeakerEvidence = (typeof SPEAKER_EVIDENCE)[number];
+
+export interface EvidenceStore {
+  readonly shown: SpeakerEvidence;
+  readonly show: (shown: SpeakerEvidence) => void;
+  /** Seat that is pointed at for the moment, as `row|seat`. */
+  readonly pointed: string | null;
+  readonly point: (seat: string | null) => void;
+}
+
+export const useSpeakerEvidence = create<EvidenceStore>((set) => ({
+  shown: 'angles',
+  show: (shown) => set({ shown }),
+  pointed: null,
+  point: (pointed) => set({ pointed }),
+}));
+
+export const seatKey = ({ row, seat }: Pick<Seat, 'row' | 'seat'>): string => `${row}|${seat}`;
+
+/** `row 1, seat 2`, rows counted from the screen as they stand in the file. */
+export const seatName = (project: Project, { row, seat }: Pick<Seat, 'row' | 'seat'>): string =>
+  `row ${project.seating.rows.findIndex((known) => known.id === row) + 1}, seat ${seat}`;
+
+/** The seat that rays are drawn from: the one pointed at, else the reference seat. */
+export function useHearingSeat(): Seat | null {
+  const project = useProject();
+  const pointed = useSpeakerEvidence((store) => store.pointed);
+  return useMemo(
+    () => seatsOf(project).find((seat) => seatKey(seat) === pointed) ?? referenceSeat(project),
+    [project, pointed],
+  );
+}
