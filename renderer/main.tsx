@@ -14,6 +14,7 @@ import './style/absorber.css';
 import './style/decay.css';
 import './style/proportions.css';
 import './style/field.css';
+import './style/placing.css';
 import './style/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

@@ -3,6 +3,7 @@
 import { degrees } from '../quantity/angle';
 import type { PlacedSpeaker, Point, Project } from '../room/project';
 import { referenceSeat, seatsOf, type Seat } from '../room/seats';
+import { speakerBox } from './box';
 import { directionVector } from './direction';
 
 export interface OffAxis {
@@ -17,10 +18,16 @@ export interface OffAxis {
 }
 
 /**
- * Unit vector along which the baffle looks: as the file says; at the reference seat where it says
- * nothing or names a seat that is not there; along the room where there is no seat at all.
+ * Unit vector along which the baffle looks: as the file says. Where it says nothing, out of its wall for
+ * one that is built in, which cannot turn, else at the reference seat; there too where the file names
+ * a seat that is not there. Along the room where there is no seat at all.
  */
-export function aimVector(project: Project, { position, aim }: PlacedSpeaker): Point {
+export function aimVector(project: Project, speaker: PlacedSpeaker): Point {
+  const { position, aim, mount } = speaker;
+  if (!aim && mount === 'in-wall') {
+    const { axis, looks } = speakerBox(project, speaker);
+    return [axis === 0 ? looks : 0, axis === 1 ? looks : 0, axis === 2 ? looks : 0];
+  }
   if (aim && 'azimuthDeg' in aim) return directionVector(aim.azimuthDeg, aim.elevationDeg);
   const named = aim
     ? seatsOf(project).find(({ row, seat }) => row === aim.seat.row && seat === aim.seat.seat)

@@ -27,8 +27,12 @@ export function SpeakerTable(props: SpeakerTableProps): ReactElement {
             <tr>
               <th scope="col">channel</th>
               <th scope="col">azimuth</th>
-              <th scope="col">window</th>
-              <th scope="col">elevation</th>
+              <th scope="col" className="wide-cell">
+                window
+              </th>
+              <th scope="col" className="wide-cell">
+                elevation
+              </th>
               <th scope="col">distance</th>
               <th scope="col">delay</th>
               <th scope="col">level</th>
@@ -50,8 +54,10 @@ export function SpeakerTable(props: SpeakerTableProps): ReactElement {
                     </button>
                   </th>
                   <td>{speaker.azimuthDeg.toFixed(1)}°</td>
-                  <td>{channel ? (from === to ? `${from}°` : `${from} to ${to}°`) : 'none'}</td>
-                  <td>{speaker.elevationDeg.toFixed(1)}°</td>
+                  <td className="wide-cell">
+                    {channel ? (from === to ? `${from}°` : `${from} to ${to}°`) : 'none'}
+                  </td>
+                  <td className="wide-cell">{speaker.elevationDeg.toFixed(1)}°</td>
                   <td>{formatLength(speaker.distanceM, units)}</td>
                   <td>{speaker.delayMs.toFixed(2)} ms</td>
                   <td>{speaker.levelDb.toFixed(1)} dB</td>

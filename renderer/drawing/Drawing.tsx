@@ -3,10 +3,13 @@
 import { addAfterEffect, Canvas, useFrame } from '@react-three/fiber';
 import { useEffect, useMemo, useRef, useState, type ReactElement } from 'react';
 import { subwooferPlaces } from '../../core/bass/places';
+import { stripsOf } from '../../core/speakers/strips';
 import { METRES_PER_FOOT } from '../../core/quantity/length';
 import { usePlaces } from '../bass/places-store';
 import type { Painting } from '../field/painting';
+import { useHearingSeat, useSpeakerEvidence } from '../speakers/evidence-store';
 import { useAnalysis, useProject, useSession, type OpenSubject, type View } from '../state/session';
+import { aimLabels } from './aim-label';
 import { CameraRig } from './CameraRig';
 import { dimensionLines, dimensionStrokes, type NearSides } from './dimension-lines';
 import { drawingLabels, type LabelContext } from './drawing-labels';
@@ -19,6 +22,7 @@ import { Seats } from './scene/Seats';
 import { PressurePaint } from './scene/PressurePaint';
 import { Shell } from './scene/Shell';
 import { Strokes } from './scene/Strokes';
+import { Strips } from './scene/Strips';
 import { SubwooferPlaces } from './scene/SubwooferPlaces';
 import type { Stage } from './stage';
 import { subwooferLabels } from './subwoofer-labels';
@@ -66,6 +70,16 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
     [placesOpen, project, stepM, boxM],
   );
 
+  const pointSeat = useSpeakerEvidence((store) => store.point);
+  const hearing = useHearingSeat();
+  const chosenChannel = channel ?? analysis.speakers[0]?.channel ?? null;
+  const strips = useMemo(() => {
+    const window = analysis.layout?.channels.find(({ label }) => label === chosenChannel);
+    return subject === 'speakers' && window && hearing
+      ? stripsOf(project.room, hearing.position, window)
+      : null;
+  }, [subject, analysis.layout, chosenChannel, project.room, hearing]);
+
   const place = analysis.findings.find((finding) => finding.id === findingId)?.place ?? null;
   const dimensions = useMemo(() => dimensionLines(size, view, near), [size, view, near]);
   const strokes = useMemo(() => dimensions.flatMap(dimensionStrokes), [dimensions]);
@@ -91,6 +105,7 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
   const labels = [
     ...drawingLabels(context),
     ...(context.handles === 'fittings' ? fittingLabels(context) : []),
+    ...(subject === 'speakers' ? aimLabels({ ...context, channel: chosenChannel }) : []),
     ...(context.handles === 'subwoofers' ? subwooferLabels(context) : []),
   ];
 
@@ -135,13 +150,22 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
         {subject === 'bass' && placesOpen ? (
           <SubwooferPlaces places={places} palette={palette} />
         ) : null}
-        <Seats project={project} palette={palette} />
+        <Seats
+          project={project}
+          palette={palette}
+          onPoint={subject === 'speakers' ? pointSeat : null}
+        />
+        {strips && hearing ? (
+          <Strips strips={strips} ears={hearing.position} palette={palette} />
+        ) : null}
         <Loudspeakers
+          project={project}
+          hearing={subject === 'speakers' ? (hearing?.position ?? null) : null}
           speakers={analysis.speakers}
           listening={analysis.listening}
           layout={analysis.layout}
           palette={palette}
-          chosen={channel}
+          chosen={subject === 'speakers' ? chosenChannel : channel}
           windows={subject === 'speakers'}
         />
         <Strokes pairs={strokes} color={palette.ink} onTop={view !== 'room'} />

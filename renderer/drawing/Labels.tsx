@@ -17,6 +17,8 @@ export interface PlacedLabel {
   readonly awayFrom?: Point;
   /** Gives way (is not shown) where it would lie on another label. */
   readonly yields?: boolean;
+  /** Moves up or down by its own height where it would lie on another label. */
+  readonly mayShift?: boolean;
   readonly node: ReactNode;
 }
 
@@ -69,8 +71,10 @@ export function LabelMover({ layer, stage, labels }: LabelMoverProps): null {
       labels.forEach((label, i) => {
         const anchor = anchors[i];
         if ((label.yields ?? false) !== yielding || !(anchor instanceof HTMLElement)) return;
-        const at = placeOnPage(label, camera, size);
-        const box = at && boxAround(at, sizeOf(anchor, sizes.current));
+        const place = placeOnPage(label, camera, size);
+        const extent = sizeOf(anchor, sizes.current);
+        const at = place && label.mayShift ? shifted(place, extent, taken) : place;
+        const box = at && boxAround(at, extent);
         const shown = box !== null && !(yielding && taken.some((other) => overlap(box, other)));
         if (shown) taken.push(box);
         anchor.style.visibility = shown ? 'visible' : 'hidden';
@@ -137,6 +141,19 @@ function sizeOf(anchor: HTMLElement, known: SizeCache): PageSize {
   const size = { width: child?.offsetWidth ?? 0, height: child?.offsetHeight ?? 0 };
   known.set(anchor, size);
   return size;
+}
+
+/** Tried in this order, in heights of the label. */
+const SHIFTS = [0, -1.1, 1.1, -2.2, 2.2];
+
+/** The place, or the nearest above or below it where nothing lies; the place itself where all are taken. */
+function shifted(at: PagePoint, extent: PageSize, taken: readonly Box[]): PagePoint {
+  for (const shift of SHIFTS) {
+    const moved = { x: at.x, y: at.y + shift * extent.height };
+    const box = boxAround(moved, extent);
+    if (!taken.some((other) => overlap(box, other))) return moved;
+  }
+  return at;
 }
 
 function boxAround(at: PagePoint, size: PageSize): Box {

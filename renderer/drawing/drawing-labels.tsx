@@ -14,6 +14,7 @@ import type { Edit } from '../../core/room/edits';
 import { SIZE_LIMITS_M, type Point, type Project } from '../../core/room/project';
 import { rowCentreX } from '../../core/room/seats';
 import { screenRect } from '../../core/room/screen';
+import { USUAL_BOX_M } from '../../core/speakers/box';
 import type { View } from '../state/session';
 import { DimensionFigure, SIDE_NAMES } from './DimensionFigure';
 import { middleOf, type DimensionLine, type Side } from './dimension-lines';
@@ -141,6 +142,23 @@ export const NUDGE_AXES: Readonly<Record<View, readonly [number, number, number,
   front: [0, 1, 2, 1],
 };
 
+/** Nearer to a wall than its box and this, a dragged loudspeaker hangs on it, m. */
+const PULL_M = 0.08;
+
+/** The place, moved so that the box's back lies against the wall that it has come near to. */
+function againstWall(at: Point, label: string, { project, view }: LabelContext): Point {
+  const placed = project.speakers.placed.find((speaker) => speaker.channel === label);
+  const { width, length } = project.room.size;
+  const mount = placed?.mount;
+  if (mount === 'stand' || mount === 'ceiling' || view === 'front') return at;
+  const depthM = mount === 'in-wall' ? 0 : (placed?.boxM ?? USUAL_BOX_M)[2];
+  const pulled = (value: number, far: number): number =>
+    value < depthM + PULL_M ? depthM : value > far - depthM - PULL_M ? far - depthM : value;
+  const x = pulled(at[0], width);
+  if (x !== at[0]) return [x, at[1], at[2]];
+  return [at[0], pulled(at[1], length), at[2]];
+}
+
 /** Lettering goes outward in plan; in sections the farther of two that coincide goes below. */
 function besideSpeaker({ view, analysis, project }: LabelContext, position: Point): Point {
   const [x, y, z] = position;
@@ -164,6 +182,7 @@ function speakerLabel(context: LabelContext, label: string): PlacedLabel {
     key: `speaker-${label}`,
     at: position,
     awayFrom: besideSpeaker(context, position),
+    mayShift: true,
     node: (
       <DragHandle
         className={`speaker-chip${inRange ? '' : ' outside'}${marked ? ' marked' : ''}`}
@@ -175,7 +194,10 @@ function speakerLabel(context: LabelContext, label: string): PlacedLabel {
         onDrag={(ray, startRay, fine, gesture) => {
           const start = started.current.speakers.placed.find((s) => s.channel === label)?.position;
           const to = start ? dragPlace(context, start, ray, startRay, fine) : null;
-          if (to) change({ kind: 'speaker', channel: label, position: to }, gesture);
+          if (to) {
+            const at = fine ? to : againstWall(to, label, context);
+            change({ kind: 'speaker', channel: label, position: at }, gesture);
+          }
         }}
         onNudge={(right, up, fine) => {
           const [axisRight, signRight, axisUp, signUp] = NUDGE_AXES[view];
@@ -218,6 +240,7 @@ function rowLabels(context: LabelContext): readonly PlacedLabel[] {
       key: `row-${row.id}`,
       at,
       ...(awayFrom ? { awayFrom } : {}),
+      mayShift: true,
       node: (
         <DragHandle
           className={`row-chip row-chip-${view}${place?.kind === 'row' && place.row === row.id ? ' marked' : ''}`}

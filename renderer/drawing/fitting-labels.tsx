@@ -48,6 +48,7 @@ function tag(context: FittingContext, solid: Solid): PlacedLabel {
   return {
     key: `fitting-${solid.id}`,
     at: middle,
+    mayShift: true,
     node: (
       <DragHandle
         className={marked ? 'row-chip fitting-chip marked' : 'row-chip fitting-chip'}

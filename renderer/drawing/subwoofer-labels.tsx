@@ -25,6 +25,7 @@ function tag(context: SubwooferContext, sub: Subwoofer): PlacedLabel {
   return {
     key: `subwoofer-${sub.id}`,
     at: sub.position,
+    mayShift: true,
     node: (
       <DragHandle
         className={marked ? 'row-chip fitting-chip marked' : 'row-chip fitting-chip'}

@@ -114,7 +114,10 @@ const signed = (db: number): string => `${db < 0 ? '−' : '+'}${Math.abs(db).to
 
 function angles({ azimuthDeg, elevationDeg, outsideDeg, offAxis }: AtSeat): string {
   const mark = outsideDeg > 0 ? '▲ ' : '';
-  const high = Math.abs(elevationDeg) >= 0.5 ? ` ↕${Math.round(elevationDeg)}°` : '';
+  const high =
+    Math.abs(elevationDeg) >= 0.5
+      ? ` ${elevationDeg > 0 ? '↑' : '↓'}${Math.round(Math.abs(elevationDeg))}°`
+      : '';
   const wide = offAxis.offAxisDeg > WIDE_DEG ? ' ◇' : '';
   return `${mark}${Math.round(azimuthDeg) || 0}°${high}${wide}`;
 }

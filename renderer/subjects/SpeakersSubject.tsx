@@ -1,7 +1,6 @@
 /** Speakers: the layout, each place by tape measure, and the seat that angles are judged at. */
 
 import type { ReactElement } from 'react';
-import type { Point } from '../../core/room/project';
 import { seatsOf } from '../../core/room/seats';
 import { layoutEdit } from '../../core/speakers/layout-edit';
 import { LAYOUTS } from '../../core/speakers/layouts';
@@ -9,6 +8,8 @@ import { nominalPlace } from '../../core/speakers/nominal-place';
 import { Choice } from '../controls/Choice';
 import { LengthField } from '../controls/LengthField';
 import { SelectField } from '../controls/SelectField';
+import { MountFields } from '../speakers/MountFields';
+import { PlacerFields } from '../speakers/PlacerFields';
 import { useAnalysis, useProject, useSession } from '../state/session';
 
 export function SpeakersInputs(): ReactElement {
@@ -21,6 +22,9 @@ export function SpeakersInputs(): ReactElement {
     speakers.find((speaker) => speaker.channel === channel)?.channel ??
     speakers[0]?.channel ??
     null;
+  const pinned = new Set(
+    project.speakers.placed.flatMap((placed) => (placed.pinned ? [placed.channel] : [])),
+  );
   return (
     <>
       <Choice
@@ -36,6 +40,19 @@ export function SpeakersInputs(): ReactElement {
           if (next) change(layoutEdit(project, next));
         }}
       />
+      {layout && layout.recommendations.length > 1 ? (
+        <Choice
+          legend="Judged by"
+          options={layout.recommendations.map((known) => ({
+            value: known.id,
+            label: known.title,
+            title: `${known.source}. ${known.howKnown}${known.note ? `. ${known.note}` : ''}`,
+          }))}
+          value={layout.recommendation.id}
+          onChange={(recommendation) => change({ kind: 'recommendation', recommendation })}
+        />
+      ) : null}
+      <PlacerFields />
       <fieldset className="channels">
         <legend>Loudspeaker</legend>
         {speakers.map((speaker) => {
@@ -51,6 +68,7 @@ export function SpeakersInputs(): ReactElement {
             >
               {speaker.inRange ? '' : '▲ '}
               {known?.short ?? speaker.channel}
+              {pinned.has(speaker.channel) ? ' ⊥' : ''}
             </button>
           );
         })}
@@ -92,20 +110,14 @@ function PlaceFields({ channel }: { readonly channel: string }): ReactElement | 
           valueM={speaker.position[axis] ?? 0}
           lowM={0}
           highM={project.room.size[side]}
-          onChange={(value, gesture) =>
-            change(
-              {
-                kind: 'speaker',
-                channel,
-                position: speaker.position.map((at, i) =>
-                  i === axis ? value : at,
-                ) as unknown as Point,
-              },
-              gesture,
-            )
-          }
+          onChange={(value, gesture) => {
+            const position: [number, number, number] = [...speaker.position];
+            position[axis] = value;
+            change({ kind: 'speaker', channel, position }, gesture);
+          }}
         />
       ))}
+      <MountFields speaker={speaker} />
       {nominal ? (
         <button
           type="button"

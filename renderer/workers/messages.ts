@@ -3,8 +3,10 @@
 import type { BuiltOutcome } from '../../core/analysis/built-modes';
 import type { PlaceSearch, PlaceSearchOptions } from '../../core/analysis/subwoofer-search';
 import type { SeatResponses } from '../../core/analysis/seat-response';
+import type { PlacerOptions, PlacerResult } from '../../core/placing/placer';
 import type { ProportionMap } from '../../core/proportions/map';
 import type { SearchResult } from '../../core/proportions/search';
+import type { LengthUnits } from '../../core/quantity/length';
 import type { Bay, Project, ShellSize } from '../../core/room/project';
 import type { Quality } from '../../core/shape-modes/elements';
 import type { ShapeSpace } from '../../core/shape-modes/shape-modes';
@@ -41,6 +43,15 @@ export interface Tasks {
       readonly limitHz: number;
     };
     readonly output: SeatResponses;
+  };
+  /** Places for the loudspeakers of the layout. */
+  readonly placing: {
+    readonly input: {
+      readonly project: Project;
+      readonly options: PlacerOptions;
+      readonly units: LengthUnits;
+    };
+    readonly output: PlacerResult;
   };
   /** Better places for the subwoofers, likewise. */
   readonly subwoofers: {

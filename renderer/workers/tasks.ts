@@ -2,6 +2,7 @@
 
 import { seatResponses } from '../../core/analysis/seat-response';
 import { searchPlaces } from '../../core/analysis/subwoofer-search';
+import { placeSpeakers } from '../../core/placing/placer';
 import { proportionMap } from '../../core/proportions/map';
 import { searchRooms } from '../../core/proportions/search';
 import { scaled } from '../../core/quantity/slices';
@@ -13,6 +14,7 @@ export type Slices<N extends TaskName> = Generator<number, Tasks[N]['output']>;
 const TASKS: { readonly [N in TaskName]: (input: Tasks[N]['input']) => Slices<N> } = {
   map: ({ heightM, speedMS, columns, rows }) => proportionMap(heightM, speedMS, columns, rows),
   search: ({ bay, present, speedMS }) => searchRooms(bay, present, speedMS),
+  placing: ({ project, options, units }) => placeSpeakers(project, options, units),
   built: ({ space, limitHz, quality }) => builtForPage(space, limitHz, quality),
   *response({ project, asBuilt, limitHz }) {
     const shape = asBuilt ? yield* scaled(solvedShape(project, limitHz), 0, 0.8) : null;

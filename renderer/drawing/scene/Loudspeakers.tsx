@@ -1,23 +1,30 @@
-/** Loudspeakers turned to the listener, the ray each sends to the ears, and the layout's windows. */
+/** Loudspeakers with their boxes, turned as they are aimed, the ray from each to the ears, and the windows. */
 
 import { useMemo, type ReactElement } from 'react';
-import { BoxGeometry, EdgesGeometry, Vector3 } from 'three';
-import type { Point } from '../../../core/room/project';
-import { directionVector } from '../../../core/speakers/direction';
-import type { SpeakerResult } from '../../../core/speakers/judge';
-import type { Layout } from '../../../core/speakers/layouts';
+import { BoxGeometry, EdgesGeometry } from 'three';
+import type { Point, Project } from '../../../core/room/project';
+import { aimVector } from '../../../core/speakers/aim';
+import { speakerBox, USUAL_BOX_M } from '../../../core/speakers/box';
+import { directionFrom, directionVector } from '../../../core/speakers/direction';
+import { degreesOutside, type SpeakerResult } from '../../../core/speakers/judge';
+import type { Channel, Layout } from '../../../core/speakers/layouts';
 import { nominalElevation } from '../../../core/speakers/nominal-place';
 import { toScene } from '../axes';
 import type { Palette } from '../palette';
-import { Strokes } from './Strokes';
+import { AIM_REACH_M } from '../aim-label';
+import { boxEdges, Strokes } from './Strokes';
 
-const BOX = new BoxGeometry(0.2, 0.32, 0.2);
+const BOX = new BoxGeometry();
 const BOX_EDGES = new EdgesGeometry(BOX);
 const ARC_RADIUS_M = 0.95;
 
 export interface LoudspeakersProps {
+  readonly project: Project;
   readonly speakers: readonly SpeakerResult[];
+  /** Ears that the windows are drawn around. */
   readonly listening: Point | null;
+  /** Ears that the rays go to. */
+  readonly hearing: Point | null;
   readonly layout: Layout | null;
   readonly palette: Palette;
   readonly chosen: string | null;
@@ -26,7 +33,7 @@ export interface LoudspeakersProps {
 }
 
 export function Loudspeakers(props: LoudspeakersProps): ReactElement | null {
-  const { speakers, listening, layout, palette, chosen, windows } = props;
+  const { project, speakers, listening, hearing, layout, palette, chosen, windows } = props;
   const arcs = useMemo(
     () => (listening && layout && windows ? windowStrokes(layout, listening) : []),
     [layout, listening, windows],
@@ -38,7 +45,9 @@ export function Loudspeakers(props: LoudspeakersProps): ReactElement | null {
         <Loudspeaker
           key={speaker.channel}
           speaker={speaker}
-          listening={listening}
+          project={project}
+          hearing={hearing ?? listening}
+          channel={layout?.channels.find((known) => known.label === speaker.channel)}
           palette={palette}
           chosen={speaker.channel === chosen}
         />
@@ -49,50 +58,101 @@ export function Loudspeakers(props: LoudspeakersProps): ReactElement | null {
 }
 
 interface LoudspeakerProps {
+  readonly project: Project;
   readonly speaker: SpeakerResult;
-  readonly listening: Point;
+  readonly hearing: Point;
+  readonly channel: Channel | undefined;
   readonly palette: Palette;
   readonly chosen: boolean;
 }
 
-function Loudspeaker({ speaker, listening, palette, chosen }: LoudspeakerProps): ReactElement {
-  const at = new Vector3(...toScene(speaker.position));
-  const ears = new Vector3(...toScene(listening));
-  const turn = Math.atan2(ears.x - at.x, ears.z - at.z);
-  const color = speaker.inRange ? palette.ink : palette.accent;
-  const ray = useMemo(
-    () => [[listening, speaker.position] as const],
-    [listening, speaker.position],
+function Loudspeaker(props: LoudspeakerProps): ReactElement {
+  const { project, speaker, hearing, channel, palette, chosen } = props;
+  const placed = project.speakers.placed.find((one) => one.channel === speaker.channel);
+  const box = useMemo(() => (placed ? speakerBox(project, placed) : null), [project, placed]);
+  const look = useMemo(
+    (): Point => (placed ? aimVector(project, placed) : [0, 1, 0]),
+    [project, placed],
+  );
+  const inRange = channel
+    ? degreesOutside(directionFrom(hearing, speaker.position), channel) === 0
+    : false;
+  const color = inRange ? palette.ink : palette.accent;
+  const ray = useMemo(() => [[hearing, speaker.position] as const], [hearing, speaker.position]);
+  const axis = useMemo(
+    () => [[speaker.position, along(speaker.position, look, AIM_REACH_M)] as const],
+    [speaker.position, look],
   );
   return (
     <group>
-      <group position={at} rotation={[0, turn, 0]}>
-        <mesh geometry={BOX}>
-          <meshBasicMaterial
-            color={chosen ? palette.accent : palette.raised}
-            polygonOffset
-            polygonOffsetFactor={1}
-            polygonOffsetUnits={1}
-          />
-        </mesh>
-        <lineSegments geometry={BOX_EDGES}>
-          <lineBasicMaterial color={color} />
-        </lineSegments>
-        <mesh position={[0, -0.03, 0.102]}>
-          <ringGeometry args={[0.05, 0.075, 24]} />
-          <meshBasicMaterial color={color} />
-        </mesh>
-        <mesh position={[0, 0.1, 0.102]}>
-          <circleGeometry args={[0.025, 16]} />
-          <meshBasicMaterial color={color} />
-        </mesh>
-      </group>
-      <Strokes
-        pairs={ray}
+      {box && box.sunkM > 0 ? (
+        <Strokes
+          pairs={boxEdges(box.cabinet.min, box.cabinet.max)}
+          color={palette['ink-soft']}
+          dashed
+        />
+      ) : null}
+      <Cabinet
+        position={speaker.position}
+        look={look}
+        sizeM={placed?.boxM ?? USUAL_BOX_M}
+        sunk={box !== null && box.sunkM > 0}
+        fill={chosen ? palette.accent : palette.raised}
         color={color}
-        dashed={!speaker.inRange}
-        opacity={speaker.inRange && !chosen ? 0.6 : 1}
       />
+      <Strokes pairs={ray} color={color} dashed={!inRange} opacity={inRange && !chosen ? 0.6 : 1} />
+      {chosen ? <Strokes pairs={axis} color={palette.ink} /> : null}
+    </group>
+  );
+}
+
+const along = (from: Point, by: Point, reach: number): Point => [
+  from[0] + reach * by[0],
+  from[1] + reach * by[1],
+  from[2] + reach * by[2],
+];
+
+/** What is sunk shows its baffle alone. */
+const BAFFLE_M = 0.03;
+
+/** The cabinet behind its baffle, which looks along `look`, with the two drivers on it. */
+function Cabinet(props: {
+  readonly position: Point;
+  readonly look: Point;
+  readonly sizeM: Point;
+  readonly sunk: boolean;
+  readonly fill: string;
+  readonly color: string;
+}): ReactElement {
+  const { position, look, sizeM, sunk, fill, color } = props;
+  const [x, y, z] = toScene(look);
+  const [wide, high] = sizeM;
+  const deep = sunk ? BAFFLE_M : sizeM[2];
+  const driver = Math.min(wide, high) / 2;
+  return (
+    <group
+      position={toScene(position)}
+      rotation={[-Math.asin(Math.min(1, Math.max(-1, y))), Math.atan2(x, z), 0, 'YXZ']}
+    >
+      <mesh geometry={BOX} position={[0, 0, -deep / 2]} scale={[wide, high, deep]}>
+        <meshBasicMaterial
+          color={fill}
+          polygonOffset
+          polygonOffsetFactor={1}
+          polygonOffsetUnits={1}
+        />
+      </mesh>
+      <lineSegments geometry={BOX_EDGES} position={[0, 0, -deep / 2]} scale={[wide, high, deep]}>
+        <lineBasicMaterial color={color} />
+      </lineSegments>
+      <mesh position={[0, -high * 0.1, 0.003]} scale={driver}>
+        <ringGeometry args={[0.5, 0.75, 24]} />
+        <meshBasicMaterial color={color} />
+      </mesh>
+      <mesh position={[0, high * 0.32, 0.003]} scale={driver}>
+        <circleGeometry args={[0.25, 16]} />
+        <meshBasicMaterial color={color} />
+      </mesh>
     </group>
   );
 }

@@ -12,9 +12,12 @@ const SEAT_WIDTH_M = 0.6;
 export function Seats({
   project,
   palette,
+  onPoint,
 }: {
   readonly project: Project;
   readonly palette: Palette;
+  /** A seat (`row|seat`) is pointed at, or none any more; null where nobody asks. */
+  readonly onPoint: ((seat: string | null) => void) | null;
 }): ReactElement {
   const reference = referenceSeat(project);
   return (
@@ -29,7 +32,15 @@ export function Seats({
           <Box min={min} max={max} top={palette.raised} side={palette.solid} edge={palette.ink} />
         );
         return (
-          <group key={`${seat.row}-${seat.seat}`}>
+          <group
+            key={`${seat.row}-${seat.seat}`}
+            {...(onPoint
+              ? {
+                  onPointerOver: () => onPoint(`${seat.row}|${seat.seat}`),
+                  onPointerOut: () => onPoint(null),
+                }
+              : {})}
+          >
             {box([x - wide, y - 0.5, floor], [x + wide, y + 0.08, floor + 0.42])}
             {box(
               [x - wide, y + 0.08, floor],

@@ -92,6 +92,14 @@ describe('where a loudspeaker looks', () => {
     expect(aimed([2, 0, 1.1], { seat: { row: 'z', seat: 9 } })[1]?.offAxisDeg).toBeCloseTo(0, 5);
   });
 
+  it('of a loudspeaker in a wall is straight out of it, unless the file says otherwise', () => {
+    const inWall = { channel: 'M+110', position: [0, 4, 1.1] as const, mount: 'in-wall' as const };
+    const project = room([inWall]);
+    expect(aimVector(project, inWall)).toEqual([1, 0, 0]);
+    const aim = { azimuthDeg: 180, elevationDeg: 0 };
+    expect(aimVector(project, { ...inWall, aim })[1]).toBeCloseTo(1, 9);
+  });
+
   it('is a direction of the room: 180 degrees from the screen to the seats, -90 straight down', () => {
     const along = aimed([2, 0, 2.1], { azimuthDeg: 180, elevationDeg: 0 });
     expect(along[1]?.horizontalDeg).toBeCloseTo(0, 9);

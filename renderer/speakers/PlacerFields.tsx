@@ -1,0 +1,136 @@
+/** Let the program place the loudspeakers: what it may hang them on, and what it traded for what. */
+
+import type { ReactElement } from 'react';
+import { STUD_PITCHES_M } from '../../core/placing/site';
+import { layoutEdit } from '../../core/speakers/layout-edit';
+import { layoutOf } from '../../core/speakers/layouts';
+import { SelectField } from '../controls/SelectField';
+import { useProject, useSession } from '../state/session';
+import { usePlacer, type Studs } from './placer-store';
+
+const STUDS: readonly { readonly value: Studs; readonly label: string }[] = [
+  { value: 'any', label: 'anywhere on the wall' },
+  { value: 'imperial', label: 'studs 16 in on centres' },
+  { value: 'metric', label: 'studs 400 mm on centres' },
+];
+
+export function PlacerFields(): ReactElement {
+  const { studs, share, failure, setStuds, start, stop } = usePlacer();
+  return (
+    <div className="placer">
+      <SelectField
+        label="Fixed to"
+        value={studs}
+        groups={[{ heading: '', options: STUDS }]}
+        onChange={(value) => setStuds(STUDS.find((known) => known.value === value)?.value ?? 'any')}
+      />
+      {share === null ? (
+        <button type="button" onClick={() => start(studs === 'any' ? null : STUD_PITCHES_M[studs])}>
+          Place the loudspeakers
+        </button>
+      ) : (
+        <span className="solving" role="status">
+          <progress value={share} aria-label="Looking for places" />
+          <button type="button" onClick={stop}>
+            Stop
+          </button>
+        </span>
+      )}
+      {failure ? <p className="complaint">{failure}</p> : null}
+      <Outcome />
+    </div>
+  );
+}
+
+/** Trades that are told at once; the others unfold. */
+const TOLD = 2;
+
+/** What it could not do and what would help, then what it traded. */
+function Outcome(): ReactElement | null {
+  const result = usePlacer((store) => store.result);
+  const forget = usePlacer((store) => store.forget);
+  const project = useProject();
+  const change = useSession((session) => session.change);
+  if (!result) return null;
+  const { chosen, unplaced, trades, otherLayouts } = result;
+  return (
+    <div className="placer-outcome" role="status">
+      <p>
+        <button
+          type="button"
+          className="forget"
+          aria-label="Put this away"
+          title="Put this away"
+          onClick={forget}
+        >
+          ×
+        </button>
+        <b>
+          {chosen.length} placed{unplaced.length > 0 ? `, ${unplaced.length} not` : ''}
+        </b>
+        {trades.length === 0 && unplaced.length === 0
+          ? ': every seat hears every channel within its window.'
+          : '.'}
+      </p>
+      {unplaced.map(({ channel, name, reason, helps }) => (
+        <div key={channel}>
+          <p>
+            ▲ {name}: {reason}
+          </p>
+          {helps.map((help) => (
+            <p key={help.text} className="remedy">
+              <span>{help.text}</span>
+              {help.edit ? (
+                <button
+                  type="button"
+                  className="apply"
+                  onClick={() => {
+                    if (help.edit) change(help.edit);
+                    forget();
+                  }}
+                >
+                  Apply
+                </button>
+              ) : null}
+            </p>
+          ))}
+        </div>
+      ))}
+      {otherLayouts.map((id) => {
+        const layout = layoutOf(id);
+        return layout ? (
+          <p key={id} className="remedy">
+            <span>{layout.tradeName} would have a place for every channel.</span>
+            <button
+              type="button"
+              className="apply"
+              onClick={() => {
+                change(layoutEdit(project, layout));
+                forget();
+              }}
+            >
+              Apply
+            </button>
+          </p>
+        ) : null;
+      })}
+      {trades.slice(0, TOLD).map((trade) => (
+        <p key={trade.text}>{trade.text}</p>
+      ))}
+      {trades.length > TOLD ? (
+        <details>
+          <summary>What else it traded ({trades.length - TOLD})</summary>
+          <ul>
+            {trades.slice(TOLD).map((trade) => (
+              <li key={trade.text}>{trade.text}</li>
+            ))}
+          </ul>
+        </details>
+      ) : null}
+      <p className="caution">
+        Fix heavy boxes to a stud, a joist or a board between two, never to the lining alone, and
+        mind cables and pipes behind it.
+      </p>
+    </div>
+  );
+}
