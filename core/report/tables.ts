@@ -4,6 +4,7 @@ import type { Analysis } from '../analysis/analyze';
 import { modeKind } from '../modes/shell-modes';
 import { finishLookup } from '../room/finishes';
 import type { Project } from '../room/project';
+import { speakerBox } from '../speakers/box';
 
 export interface Table {
   readonly name: string;
@@ -38,6 +39,8 @@ function placementRows(project: Project, analysis: Analysis): readonly Cell[][] 
       'delay_ms',
       'level_db',
       'in_range',
+      'held',
+      'box_m',
     ],
     ...analysis.speakers.map((speaker) => [
       'loudspeaker',
@@ -49,6 +52,7 @@ function placementRows(project: Project, analysis: Analysis): readonly Cell[][] 
       round(speaker.delayMs, 2),
       round(speaker.levelDb, 1),
       speaker.inRange ? 'yes' : 'no',
+      ...held(project, speaker.channel),
     ]),
     ...project.speakers.subwoofers.map((sub) => [
       'subwoofer',
@@ -58,14 +62,24 @@ function placementRows(project: Project, analysis: Analysis): readonly Cell[][] 
       round(sub.delayMs ?? 0, 2),
       round(sub.levelDb ?? 0, 1),
       sub.inverted ? 'polarity reversed' : null,
+      null,
+      null,
     ]),
     ...analysis.seats.map((seat) => [
       'ears',
       `${seat.row} seat ${seat.seat}`,
       ...seat.position.map((at) => round(at, 3)),
-      ...Array.from({ length: 6 }, () => null),
+      ...Array.from({ length: 8 }, () => null),
     ]),
   ];
+}
+
+/** How a loudspeaker is held, and its box as width x height x depth where that is stated. */
+function held(project: Project, channel: string): readonly Cell[] {
+  const placed = project.speakers.placed.find((speaker) => speaker.channel === channel);
+  if (!placed) return [null, null];
+  const box = placed.boxM ? placed.boxM.map((side) => round(side, 3)).join(' x ') : null;
+  return [speakerBox(project, placed).mount, box];
 }
 
 function modeRows(analysis: Analysis): readonly Cell[][] {
