@@ -38,4 +38,31 @@ describe.runIf(browserOrSkip())('the sheet on paper', () => {
       .poll(() => page.evaluate('document.documentElement.dataset.appearance'))
       .toBe('dark');
   });
+
+  it('prints painted pressure in the colours of the paper, with its key', async () => {
+    const { page } = await open({ colorScheme: 'dark' });
+    const box = await page.getByRole('img', { name: /axial, .* tangential/ }).boundingBox();
+    if (!box) throw new Error('no chart');
+    await page.mouse.click(box.x + 104 + ((box.width - 120) * 26.8) / 200, box.y + 60);
+    await page.getByLabel('Key of the painted pressure').waitFor();
+    await page.evaluate(`window.print = () => {
+      const canvas = document.querySelector('.drawing canvas');
+      const copy = document.createElement('canvas');
+      copy.width = canvas.width;
+      copy.height = canvas.height;
+      const context = copy.getContext('2d');
+      context.drawImage(canvas, 0, 0);
+      const { data } = context.getImageData(0, 0, copy.width, copy.height);
+      let sum = 0;
+      let count = 0;
+      for (let i = 0; i < data.length; i += 4) {
+        if (data[i + 3] < 200) continue;
+        sum += data[i] + data[i + 1] + data[i + 2];
+        count += 3;
+      }
+      window.brightness = sum / count;
+    }`);
+    await page.keyboard.press('Control+p');
+    await expect.poll(() => page.evaluate('window.brightness')).toBeGreaterThan(140);
+  });
 });
