@@ -4,10 +4,7 @@
  */
 
 import { readFileSync } from 'node:fs';
-import { EigenvalueDecomposition, Matrix } from 'ml-matrix';
-import { divide, type Elements } from '../../core/shape-modes/elements';
-import { gllRule } from '../../core/shape-modes/gll';
-import { shapeGrid, type Box } from '../../core/shape-modes/grid';
+import type { Box } from '../../core/shape-modes/grid';
 import { likeShell, shellShares } from '../../core/shape-modes/like-shell';
 import {
   shapeModes,
@@ -15,6 +12,7 @@ import {
   type ShapeOptions,
   type ShapeSpace,
 } from '../../core/shape-modes/shape-modes';
+import { plainModes } from './plain-elements';
 
 const ROOMS = [
   'plain-box',
@@ -74,76 +72,12 @@ function measured(space: ShapeSpace, options: ShapeOptions = {}): Measured {
   };
 }
 
-/** A = M^-1/2 K M^-1/2 of the same elements as a full matrix, and all its eigenvalues. */
-function straightforward(elements: Elements): Float64Array {
-  const { axes, air } = elements;
-  const [x, y, z] = axes;
-  const lattice = x.points.length * y.points.length * z.points.length;
-  const numbers = new Int32Array(lattice).fill(-1);
-  const entries: [number, number, number][] = [];
-  const mass: number[] = [];
-  const numberOf = (point: number): number => {
-    if ((numbers[point] ?? -1) < 0) numbers[point] = mass.push(0) - 1;
-    return numbers[point] ?? 0;
-  };
-  const steps = [y.points.length * z.points.length, z.points.length, 1];
-  let cell = 0;
-  for (let i = 0; i < x.degrees.length; i++)
-    for (let j = 0; j < y.degrees.length; j++)
-      for (let k = 0; k < z.degrees.length; k++) {
-        if (!air[cell++]) continue;
-        const place = [i, j, k];
-        const rules = place.map((at, axis) => gllRule(axes[axis]?.degrees[at] ?? 1));
-        const widths = place.map(
-          (at, axis) => (axes[axis]?.ends[at + 1] ?? 0) - (axes[axis]?.ends[at] ?? 0),
-        );
-        const volume = widths.reduce((product, width) => product * width, 1 / 8);
-        const start = place.reduce(
-          (sum, at, axis) => sum + (axes[axis]?.firsts[at] ?? 0) * (steps[axis] ?? 0),
-          0,
-        );
-        const [a, b, c] = rules;
-        a?.weights.forEach((wa, p) =>
-          b?.weights.forEach((wb, q) =>
-            c?.weights.forEach((wc, r) => {
-              const inside = [p, q, r];
-              const weights = [wa, wb, wc];
-              const number = numberOf(start + p * (steps[0] ?? 0) + q * (steps[1] ?? 0) + r);
-              const whole = volume * wa * wb * wc;
-              mass[number] = (mass[number] ?? 0) + whole;
-              rules.forEach((rule, axis) => {
-                for (let d = 0; d <= rule.degree; d++) {
-                  const step = (d - (inside[axis] ?? 0)) * (steps[axis] ?? 0);
-                  const at = start + p * (steps[0] ?? 0) + q * (steps[1] ?? 0) + r + step;
-                  const stiffness =
-                    rule.stiffness[(inside[axis] ?? 0) * (rule.degree + 1) + d] ?? 0;
-                  const by = (4 / (widths[axis] ?? 1) ** 2) * (whole / (weights[axis] ?? 1));
-                  entries.push([number, numberOf(at), by * stiffness]);
-                }
-              });
-            }),
-          ),
-        );
-      }
-  const matrix = Matrix.zeros(mass.length, mass.length);
-  for (const [row, column, value] of entries) {
-    const scaled = value / Math.sqrt((mass[row] ?? 1) * (mass[column] ?? 1));
-    matrix.set(row, column, matrix.get(row, column) + scaled);
-  }
-  const { realEigenvalues } = new EigenvalueDecomposition(matrix, { assumeSymmetric: true });
-  return Float64Array.from(realEigenvalues).sort();
-}
-
-/** The straightforward solve takes minutes on the reference rooms: it is shown on this small one. */
-const SMALL: ShapeSpace = {
-  size: { width: 2.2, length: 2.8, height: 2.3 },
-  solids: [{ min: [0, 0, 2], max: [0.4, 2.8, 2.3] }],
-  speedMS: 343.4,
-};
-
 const cell = (value: number, digits = 0): string => value.toFixed(digits).padStart(10);
 
-/** Prints a row for each reference room, then the small room both ways. */
+/** Elements of the straightforward method, m: about the error that the aim allows (0.3 %). */
+const PLAIN_WIDTH_M = 0.45;
+
+/** Prints a row for each reference room, then one of them by a straightforward method. */
 export function measureShapedModes(): void {
   console.log('');
   console.log(`Modes of the real free space to 200 Hz; median of ${RUNS} warm runs.`);
@@ -151,10 +85,7 @@ export function measureShapedModes(): void {
     `${''.padEnd(28)}${['modes', 'ms', 'slice ms', 'error %', 'estimate %', 'names ms'].map((head) => head.padStart(10)).join('')}`,
   );
   for (const name of ROOMS) {
-    const file = new URL(`../published/rooms/${name}.json`, import.meta.url);
-    const room = JSON.parse(readFileSync(file, 'utf8')) as ReferenceRoom;
-    const [width, length, height] = room.shellM;
-    const space = { size: { width, length, height }, solids: room.solids, speedMS: room.speedMS };
+    const { space, room } = reference(name);
     for (const quality of ['fine', 'coarse'] as const) {
       const { medianMs, longestSliceMs, modes } = measured(space, { quality });
       const errors = room.frequenciesHz
@@ -167,19 +98,31 @@ export function measureShapedModes(): void {
       );
     }
   }
-  const gridded = shapeGrid(SMALL.size, SMALL.solids);
-  if (!gridded.ok) return;
-  const ours = measured(SMALL);
+  againstPlainElements();
+}
+
+/** The main reference room once by quadratic elements, a banded factor and plain Lanczos. */
+function againstPlainElements(): void {
+  const { space, room } = reference('soffit3-risers2');
+  const ours = measured(space);
   const start = performance.now();
-  const values = straightforward(divide(gridded.grid, (2 * Math.PI * 200) / SMALL.speedMS, 'fine'));
+  const plain = plainModes(space, 200, PLAIN_WIDTH_M);
   const plainMs = performance.now() - start;
-  const below = values.filter(
-    (value) => value > 1e-6 && Math.sqrt(value) * SMALL.speedMS < 400 * Math.PI,
+  const errors = room.frequenciesHz
+    .filter((hz) => hz <= 200)
+    .map((hz, n) => 100 * Math.abs((plain.frequenciesHz[n] ?? NaN) / hz - 1));
+  console.log(
+    `${'soffit3-risers2, plainly'.padEnd(28)}${cell(plain.frequenciesHz.length)}${cell(plainMs)}${' '.repeat(10)}${cell(Math.max(...errors), 3)}   ${plain.unknowns} unknowns, half band ${plain.band}, one run: ${(plainMs / ours.medianMs).toFixed(0)} times as long`,
   );
   console.log(
-    `${'a small room, here'.padEnd(28)}${cell(ours.modes.frequenciesHz.length)}${cell(ours.medianMs)}   ${ours.modes.mass.length} unknowns`,
+    `  (quadratic elements of at most ${PLAIN_WIDTH_M} m, banded factor in natural order, Lanczos one vector at a time)`,
   );
-  console.log(
-    `${'a small room, full matrix'.padEnd(28)}${cell(below.length)}${cell(plainMs)}   all eigenvalues by ml-matrix, one run: ${(plainMs / ours.medianMs).toFixed(0)} times as long`,
-  );
+}
+
+function reference(name: string): { readonly space: ShapeSpace; readonly room: ReferenceRoom } {
+  const file = new URL(`../published/rooms/${name}.json`, import.meta.url);
+  const room = JSON.parse(readFileSync(file, 'utf8')) as ReferenceRoom;
+  const [width, length, height] = room.shellM;
+  const space = { size: { width, length, height }, solids: room.solids, speedMS: room.speedMS };
+  return { space, room };
 }
