@@ -15,6 +15,7 @@ import './style/decay.css';
 import './style/proportions.css';
 import './style/field.css';
 import './style/placing.css';
+import './style/speakers.css';
 import './style/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

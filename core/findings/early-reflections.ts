@@ -111,7 +111,7 @@ function isOn({ face, rect }: Patch, { hit }: EarlyReflection): boolean {
 }
 
 /** What can be laid, hung or set there: the top of a solid is a floor, its underside a ceiling. */
-function finishesFor({ hit }: EarlyReflection): readonly string[] {
+export function finishesFor({ hit }: Pick<EarlyReflection, 'hit'>): readonly string[] {
   const side = patchSide(hit.face);
   if (side !== 'floor' && side !== 'ceiling') return REMEDY_FINISHES.wall;
   const isFloor = hit.face.includes(':') ? side === 'ceiling' : side === 'floor';
@@ -136,7 +136,7 @@ const WALLS = { front: 'screen wall', back: 'back wall', left: 'left wall', righ
 const SIDES = { floor: 'underside', ceiling: 'top' };
 
 /** `left wall`, `ceiling`, `underside of "duct"`. */
-function faceName(face: string): string {
+export function faceName(face: string): string {
   const side = patchSide(face);
   const split = face.lastIndexOf(':');
   if (split === -1) return side === 'floor' || side === 'ceiling' ? side : WALLS[side];

@@ -2,17 +2,17 @@
 
 import type { ReactElement } from 'react';
 import type { Point, Project, Subwoofer } from '../../core/room/project';
-import { referenceSeat, seatsOf, type Seat } from '../../core/room/seats';
 import { ModesBehind } from '../charts/ModesBehind';
 import { ResponseChart } from '../charts/ResponseChart';
-import { useFollowedResponses, useResponses } from '../bass/response-store';
+import { useFollowedResponses } from '../bass/response-store';
+import { SeatChoice, useLookedAt } from '../bass/SeatChoice';
 import { PlaceSearchFields } from '../bass/PlaceSearchFields';
 import { PlaceTable } from '../bass/PlaceTable';
 import { usePlaces } from '../bass/places-store';
 import { LengthField } from '../controls/LengthField';
 import { NumberField } from '../controls/NumberField';
-import { SelectField } from '../controls/SelectField';
 import { useTone } from '../field/tone';
+import { seatKey, seatName } from '../speakers/evidence-store';
 import { useProject, useSession } from '../state/session';
 
 export function BassInputs(): ReactElement {
@@ -59,7 +59,9 @@ export function BassInputs(): ReactElement {
           No subwoofer stands in the room yet. Add one, then drag it in the drawing.
         </p>
       )}
-      <SeatChoice />
+      <div className="place">
+        <SeatChoice />
+      </div>
       <PlaceSearchFields />
     </>
   );
@@ -165,43 +167,6 @@ function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
       >
         Remove {sub.id}
       </button>
-    </div>
-  );
-}
-
-const seatKey = ({ row, seat }: Seat): string => `${row}|${seat}`;
-
-/** The seat looked at: the chosen one, else the reference seat. */
-function useLookedAt(): Seat | null {
-  const project = useProject();
-  const seat = useResponses((store) => store.seat);
-  return seatsOf(project).find((known) => seatKey(known) === seat) ?? referenceSeat(project);
-}
-
-const seatName = (project: Project, seat: Seat): string =>
-  `row ${project.seating.rows.findIndex((row) => row.id === seat.row) + 1}, seat ${seat.seat}`;
-
-function SeatChoice(): ReactElement | null {
-  const project = useProject();
-  const chooseSeat = useResponses((store) => store.chooseSeat);
-  const lookedAt = useLookedAt();
-  if (!lookedAt) return null;
-  return (
-    <div className="place">
-      <SelectField
-        label="Seat looked at"
-        value={seatKey(lookedAt)}
-        groups={[
-          {
-            heading: '',
-            options: seatsOf(project).map((seat) => ({
-              value: seatKey(seat),
-              label: `${seatName(project, seat)} from the left`,
-            })),
-          },
-        ]}
-        onChange={chooseSeat}
-      />
     </div>
   );
 }

@@ -4,6 +4,7 @@ import type { ReactElement } from 'react';
 import { SpeakerPanorama } from '../charts/SpeakerPanorama';
 import { SpeakerTable } from '../charts/SpeakerTable';
 import { SeatAngles } from '../speakers/SeatAngles';
+import { WallsEvidence } from '../speakers/WallsEvidence';
 import { useSpeakerEvidence, type SpeakerEvidence } from '../speakers/evidence-store';
 import { useAnalysis, useSession } from '../state/session';
 
@@ -12,6 +13,7 @@ const TABS: Partial<
 > = {
   angles: { title: 'Angles', body: Angles },
   seats: { title: 'Seats', body: SeatAngles },
+  walls: { title: 'Walls', body: WallsEvidence },
 };
 
 export function SpeakersEvidence(): ReactElement {

@@ -1,0 +1,106 @@
+/** The near faces of one loudspeaker: how far, the first notch of each, and what moves the chosen one. */
+
+import { useEffect, useRef, type ReactElement, type ReactNode } from 'react';
+import { faceName } from '../../core/findings/early-reflections';
+import { formatLength, type LengthUnits } from '../../core/quantity/length';
+import { MINDED_HZ, notchAdvice } from '../../core/reflections/notch-remedy';
+import { FaceMark } from './FaceMark';
+import type { WallNotch } from '../speakers/use-walls';
+
+const METHOD =
+  'First notch of each face alone, at c / (2 x path difference); depth from distance and absorption. Image sources: Kuttruff, Room Acoustics (from memory)';
+
+export interface NotchTableProps {
+  readonly notches: readonly WallNotch[];
+  readonly units: LengthUnits;
+  readonly face: string | null;
+  readonly onChoose: (face: string) => void;
+  /** Stands at the right of the caption. */
+  readonly seat: ReactNode;
+}
+
+export function NotchTable(props: NotchTableProps): ReactElement {
+  const { notches, units, face, onChoose, seat } = props;
+  return (
+    <figure className="chart face-table" aria-label="Notches of the near walls">
+      <figcaption>
+        <span title={METHOD}>First notches</span>
+        {seat}
+      </figcaption>
+      <div className="table-box">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">face</th>
+              <th scope="col" title="From the loudspeaker to the plane of the face">
+                away
+              </th>
+              <th scope="col" title="The way by the face is longer than the direct way by this">
+                longer way
+              </th>
+              <th scope="col" title={METHOD}>
+                notch
+              </th>
+              <th scope="col" title="Of this face alone, against the free field">
+                depth
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {notches.map((notch) => (
+              <NotchRows
+                key={notch.hit.face}
+                notch={notch}
+                units={units}
+                chosen={notch.hit.face === face}
+                onChoose={() => onChoose(notch.hit.face)}
+              />
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </figure>
+  );
+}
+
+function NotchRows(props: {
+  readonly notch: WallNotch;
+  readonly units: LengthUnits;
+  readonly chosen: boolean;
+  readonly onChoose: () => void;
+}): ReactElement {
+  const { notch, units, chosen, onChoose } = props;
+  const { hit, fromFaceM, differenceM, notchHz, depthDb, inCurve } = notch;
+  const more = useRef<HTMLTableRowElement>(null);
+  useEffect(() => {
+    if (chosen) more.current?.scrollIntoView({ block: 'nearest' });
+  }, [chosen]);
+  return (
+    <>
+      <tr className={chosen ? 'chosen' : undefined} onClick={onChoose}>
+        <th scope="row">
+          <button type="button" aria-expanded={chosen} onClick={onChoose}>
+            <FaceMark kind={inCurve ? 'notch' : 'far-notch'} /> {faceName(hit.face)}
+          </button>
+        </th>
+        <td>{formatLength(fromFaceM, units)}</td>
+        <td>{formatLength(differenceM, units)}</td>
+        <td>{notchHz === null ? 'none' : `${notchHz.toFixed(0)} Hz`}</td>
+        <td>−{Math.abs(depthDb).toFixed(1)} dB</td>
+      </tr>
+      {chosen ? (
+        <tr className="chosen more" ref={more}>
+          <td colSpan={5}>{adviceText(notch, units)}</td>
+        </tr>
+      ) : null}
+    </>
+  );
+}
+
+function adviceText({ remedy, notchHz }: WallNotch, units: LengthUnits): string {
+  if (notchHz === null) return 'The loudspeaker is set into this face: it makes no notch.';
+  const [low, high] = MINDED_HZ;
+  if (!remedy)
+    return `It lies ${notchHz < low ? `below ${low}` : `above ${high}`} Hz, where a notch is minded less: nothing has to move for it.`;
+  return notchAdvice(remedy, (lengthM) => formatLength(lengthM, units)).join(' ');
+}
