@@ -118,7 +118,11 @@ export function finishesFor({ hit }: Pick<EarlyReflection, 'hit'>): readonly str
   return REMEDY_FINISHES[isFloor ? 'floor' : 'ceiling'];
 }
 
-function panelText({ project, lengthText }: FindingContext, panel: Panel): string {
+/** The panel in a sentence: how big, of what, where, and what it leaves. */
+export function panelText(
+  { project, lengthText }: Pick<FindingContext, 'project' | 'lengthText'>,
+  panel: Panel,
+): string {
   const { patch, levelDb, isEnough } = panel;
   const [u0, v0, u1, v1] = patch.rect;
   const name = finishLookup(project)(patch.finish)?.name ?? patch.finish;
@@ -126,7 +130,8 @@ function panelText({ project, lengthText }: FindingContext, panel: Panel): strin
   return `Put ${lengthText(u1 - u0)} by ${lengthText(v1 - v0)} of "${name}" where it meets the ${faceName(patch.face)}, corner at ${lengthText(u0)} and ${lengthText(v0)} along the face: then it is ${after}${isEnough ? '' : ', which is not enough, but the best of these finishes'}.`;
 }
 
-function withoutPanel({ hit }: EarlyReflection): string {
+/** What to try where no panel is proposed. */
+export function withoutPanel({ hit }: Pick<EarlyReflection, 'hit'>): string {
   return hit.patch === null
     ? 'No panel of a usual finish fits there and helps: move the loudspeaker or the seats, so that the reflection comes later or meets another face.'
     : `It meets the patch "${hit.patch}": give that a finish that absorbs more, or move the loudspeaker.`;

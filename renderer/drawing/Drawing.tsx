@@ -8,6 +8,7 @@ import { METRES_PER_FOOT } from '../../core/quantity/length';
 import { usePlaces } from '../bass/places-store';
 import type { Painting } from '../field/painting';
 import { useHearingSeat, useSpeakerEvidence } from '../speakers/evidence-store';
+import { useReflectionMarks } from '../speakers/use-early';
 import { useAnalysis, useProject, useSession, type OpenSubject, type View } from '../state/session';
 import { aimLabels } from './aim-label';
 import { CameraRig } from './CameraRig';
@@ -17,7 +18,9 @@ import { fittingLabels } from './fitting-labels';
 import { LabelLayer, LabelMover } from './Labels';
 import { usePalette } from './palette';
 import { Fittings } from './scene/Fittings';
+import { reflectionLabels } from './reflection-labels';
 import { Loudspeakers } from './scene/Loudspeakers';
+import { ReflectionPoints } from './scene/ReflectionPoints';
 import { Seats } from './scene/Seats';
 import { PressurePaint } from './scene/PressurePaint';
 import { Shell } from './scene/Shell';
@@ -80,6 +83,7 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
       : null;
   }, [subject, analysis.layout, chosenChannel, project.room, hearing]);
 
+  const reflections = useReflectionMarks();
   const place = analysis.findings.find((finding) => finding.id === findingId)?.place ?? null;
   const dimensions = useMemo(() => dimensionLines(size, view, near), [size, view, near]);
   const strokes = useMemo(() => dimensions.flatMap(dimensionStrokes), [dimensions]);
@@ -103,6 +107,7 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
     started,
   };
   const labels = [
+    ...reflectionLabels(reflections, view),
     ...drawingLabels(context),
     ...(context.handles === 'fittings' ? fittingLabels(context) : []),
     ...(subject === 'speakers' ? aimLabels({ ...context, channel: chosenChannel }) : []),
@@ -168,6 +173,7 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
           chosen={subject === 'speakers' ? chosenChannel : channel}
           windows={subject === 'speakers'}
         />
+        {reflections ? <ReflectionPoints reflections={reflections} palette={palette} /> : null}
         <Strokes pairs={strokes} color={palette.ink} onTop={view !== 'room'} />
         <LabelMover layer={layer} stage={stage} labels={labels} />
       </Canvas>

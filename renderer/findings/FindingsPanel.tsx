@@ -3,6 +3,8 @@
 import { type ReactElement, useEffect, useRef } from 'react';
 import type { Finding, Remedy } from '../../core/findings/finding';
 import { formatLength, type LengthUnits } from '../../core/quantity/length';
+import { useSpeakerEvidence } from '../speakers/evidence-store';
+import { useFace } from '../speakers/face-store';
 import { useAnalysis, useSession } from '../state/session';
 import { SHOWN_IN } from './shown-in';
 import { SeverityMark } from './SeverityMark';
@@ -15,6 +17,8 @@ export function FindingsPanel(): ReactElement {
   const chooseChannel = useSession((session) => session.chooseChannel);
   const chooseFitting = useSession((session) => session.chooseFitting);
   const chooseSubwoofer = useSession((session) => session.chooseSubwoofer);
+  const chooseFace = useFace((store) => store.chooseFace);
+  const showEvidence = useSpeakerEvidence((store) => store.show);
   const choose = (finding: Finding): void => {
     if (finding.id === findingId) {
       chooseFinding(null);
@@ -23,7 +27,11 @@ export function FindingsPanel(): ReactElement {
     chooseFinding(finding.id);
     setSubject(SHOWN_IN[finding.subject]);
     if (finding.place?.kind === 'speaker') chooseChannel(finding.place.channel);
-    if (finding.place?.kind === 'reflection') chooseChannel(finding.place.channel);
+    if (finding.place?.kind === 'reflection') {
+      chooseChannel(finding.place.channel);
+      chooseFace(finding.place.face);
+      showEvidence('early');
+    }
     if (finding.place?.kind === 'subwoofer') chooseSubwoofer(finding.place.id);
     if (finding.place?.kind === 'solid') chooseFitting(finding.place.id);
   };

@@ -3,6 +3,7 @@
 import type { ReactElement } from 'react';
 import { SpeakerPanorama } from '../charts/SpeakerPanorama';
 import { SpeakerTable } from '../charts/SpeakerTable';
+import { EarlyEvidence } from '../speakers/EarlyEvidence';
 import { SeatAngles } from '../speakers/SeatAngles';
 import { WallsEvidence } from '../speakers/WallsEvidence';
 import { useSpeakerEvidence, type SpeakerEvidence } from '../speakers/evidence-store';
@@ -14,6 +15,7 @@ const TABS: Partial<
   angles: { title: 'Angles', body: Angles },
   seats: { title: 'Seats', body: SeatAngles },
   walls: { title: 'Walls', body: WallsEvidence },
+  early: { title: 'Early', body: EarlyEvidence },
 };
 
 export function SpeakersEvidence(): ReactElement {

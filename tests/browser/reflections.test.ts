@@ -74,4 +74,74 @@ describe.runIf(browserOrSkip())('reflections of the loudspeakers, in the window'
       );
     });
   });
+
+  describe('first reflections', () => {
+    it('draws them under the limit and tells delay, level and excess', async () => {
+      const page = await evidence('Early');
+      const chart = page.getByRole('figure', { name: 'First reflections', exact: true });
+      expect(await told(chart)).toMatch(
+        /^Left at row 1, seat 2.*left wall 1\.4 ms −1\.4 dB over by 8\.6 dB, floor .*back wall 15\.5 ms −8\.4 dB\. /,
+      );
+      expect(await chart.locator('.stem.over path').count()).toBe(4);
+      expect(await chart.locator('.stem circle').count()).toBe(1);
+      const table = page.getByRole('figure', { name: 'First reflections by face' });
+      expect(await table.getByRole('row', { name: /right wall/ }).innerText()).toMatch(
+        /9\.3 ms\s+−6\.0 dB\s+1 kHz\s+4\.0 dB/,
+      );
+      expect(await table.getByRole('row', { name: /back wall/ }).innerText()).toMatch(/later/);
+      expect(await table.locator('.left-out').innerText()).toMatch(/^1 more is not judged/);
+      const first = await told(chart);
+      await choose(page, 'R');
+      expect(await told(chart)).not.toBe(first);
+      expect(await told(chart)).toMatch(/^Right at row 1, seat 2.*right wall 1\.4 ms/);
+    });
+
+    it('names in the drawing the reflection that is pressed in the chart', async () => {
+      const page = await evidence('Early');
+      const plate = page.locator('.reflection-plate');
+      expect(await plate.textContent()).toBe('left wall −1.4 dB');
+      const chart = page.getByRole('figure', { name: 'First reflections', exact: true });
+      const stem = await chart.locator('.stem', { hasText: 'right wall' }).boundingBox();
+      if (!stem) throw new Error('no stem');
+      await page.mouse.click(stem.x + stem.width / 2, stem.y + stem.height - 6);
+      await page.mouse.move(4, 400);
+      expect(await plate.textContent()).toBe('right wall −6.0 dB');
+      await expect.poll(() => plate.isVisible()).toBe(true);
+      const table = page.getByRole('figure', { name: 'First reflections by face' });
+      expect(await table.locator('tr.chosen').first().innerText()).toMatch(/right wall/);
+      // What is pointed at in the table is shown for the moment.
+      await table.getByRole('row', { name: /ceiling/ }).hover();
+      await expect.poll(() => plate.textContent()).toBe('ceiling −2.1 dB');
+      await page.mouse.move(4, 400);
+      await expect.poll(() => plate.textContent()).toBe('right wall −6.0 dB');
+      await page.getByRole('button', { name: 'Angles', exact: true }).click();
+      expect(await plate.count()).toBe(0);
+    });
+
+    it('puts a panel where the sound meets the wall, and undo takes it back', async () => {
+      const page = await evidence('Early');
+      const table = page.getByRole('figure', { name: 'First reflections by face' });
+      const chosen = table.locator('tr.chosen');
+      const before = await chosen.first().innerText();
+      expect(before).toMatch(/left wall\s+1\.4 ms\s+−1\.4 dB\s+1 kHz\s+8\.6 dB/);
+      await table.getByRole('button', { name: 'Put a panel here' }).click();
+      expect(await chosen.first().innerText()).toMatch(
+        /left wall\s+1\.4 ms\s+−8\.2 dB\s+\d kHz\s+1\.8 dB/,
+      );
+      expect(await chosen.nth(1).innerText()).toMatch(/It meets the patch "panel-1"/);
+      await page.getByRole('button', { name: /Undo panel on the left wall/ }).click();
+      expect(await chosen.first().innerText()).toBe(before);
+    });
+
+    it('opens for a finding on early reflections, with its loudspeaker and face', async () => {
+      const { page } = await open();
+      const finding = page.locator('.finding', { hasText: 'reaches the reference seat by way of' });
+      const where = await finding.first().locator('.finding-where').innerText();
+      await finding.first().locator('.finding-head').click();
+      const table = page.getByRole('figure', { name: 'First reflections by face' });
+      expect(await table.locator('tr.chosen').first().innerText()).toContain(where);
+      const [channel = ''] = (await table.locator('figcaption .readout').innerText()).split(' at ');
+      expect(await finding.first().locator('.finding-message').innerText()).toContain(channel);
+    });
+  });
 });

@@ -1,0 +1,95 @@
+/** First reflections of the chosen loudspeaker, and the panel that catches the chosen one. */
+
+import type { ReactElement } from 'react';
+import { faceName, panelText, withoutPanel } from '../../core/findings/early-reflections';
+import { formatLength } from '../../core/quantity/length';
+import type { SeatReflection } from '../../core/reflections/early-at-seat';
+import { EARLY_LIMIT } from '../../core/reflections/early-limit';
+import { EarlyChart } from '../charts/EarlyChart';
+import { EarlyTable } from '../charts/EarlyTable';
+import { useProject, useSession } from '../state/session';
+import { seatName } from './evidence-store';
+import { useFace } from './face-store';
+import { useEarly, usePanel } from './use-early';
+
+export function EarlyEvidence(): ReactElement {
+  const project = useProject();
+  const early = useEarly();
+  const { chooseFace, pointFace } = useFace();
+  if (!early) {
+    return <p className="empty">No loudspeaker or no seat has a place yet: see the findings.</p>;
+  }
+  const { speaker, seat, at, reflections, face, shownFace } = early;
+  if (at.kind !== 'heard') {
+    return (
+      <p className="empty">
+        {at.kind === 'hidden'
+          ? `A fitting hides ${speaker.name} from the ${seatName(project, seat)}: without direct sound there is nothing to judge reflections against.`
+          : `${speaker.name} or the ${seatName(project, seat)} is outside the free space: nothing can be told.`}
+      </p>
+    );
+  }
+  const shared = {
+    of: `${speaker.name} at ${seatName(project, seat)}`,
+    reflections,
+    onChoose: chooseFace,
+    onPoint: pointFace,
+  };
+  const chosen = reflections.find(({ hit }) => hit.face === face) ?? null;
+  return (
+    <>
+      <EarlyChart {...shared} face={shownFace} />
+      <EarlyTable
+        {...shared}
+        face={face}
+        leftOut={at.leftOut}
+        remedy={chosen ? <Remedy reflection={chosen} /> : null}
+      />
+    </>
+  );
+}
+
+function Remedy({ reflection }: { readonly reflection: SeatReflection }): ReactElement {
+  const project = useProject();
+  const units = useSession((session) => session.units);
+  const change = useSession((session) => session.change);
+  const chooseFace = useFace((store) => store.chooseFace);
+  const panel = usePanel(reflection);
+  const { hit, overDb, path } = reflection;
+  if (overDb === 0) {
+    const on = hit.patch === null ? '' : `It meets the patch "${hit.patch}". `;
+    return path.delayMs > EARLY_LIMIT.withinMs ? (
+      <>
+        {on}Later than {EARLY_LIMIT.withinMs} ms: the limit does not ask about it.
+      </>
+    ) : (
+      <>{on}Within the limit: nothing has to be done.</>
+    );
+  }
+  if (!panel) return <>{withoutPanel(reflection)}</>;
+  return (
+    <div className="panel-remedy">
+      <span>
+        {panelText(
+          { project, lengthText: (lengthM: number) => formatLength(lengthM, units) },
+          panel,
+        )}
+      </span>
+      <button
+        type="button"
+        className="apply"
+        onClick={() => {
+          // It stays the chosen one, so that what the panel does to it is seen.
+          chooseFace(hit.face);
+          change({
+            kind: 'patches',
+            patches: [...project.room.patches, panel.patch],
+            what: `panel on the ${faceName(hit.face)}`,
+          });
+        }}
+      >
+        Put a panel here
+      </button>
+    </div>
+  );
+}
