@@ -138,9 +138,7 @@ export function BoundaryChart(props: BoundaryChartProps): ReactElement {
                   key={hit.face}
                   className={`notch-mark${inCurve ? '' : ' far'}${hit.face === face ? ' chosen' : ''}`}
                 >
-                  <title>
-                    {inCurve ? text : `${text}: farther, not part of the curve, marked alone`}
-                  </title>
+                  <title>{inCurve ? text : `${text}: not part of the curve, marked alone`}</title>
                   <line x1={at} x2={at} y1={row === null ? top : labelY + 3} y2={bottom} />
                   <path d={`M${at - 4.5},${top - 1} h9 l-4.5,8 z`} />
                   {row === null ? null : (

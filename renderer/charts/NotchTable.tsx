@@ -10,6 +10,9 @@ import type { WallNotch } from '../speakers/use-walls';
 const METHOD =
   'First notch of each face alone, at c / (2 x path difference); depth from distance and absorption. Image sources: Kuttruff, Room Acoustics (from memory)';
 
+const NOT_IN_CURVE =
+  'Not part of the curve: the opposite face is nearer, or as near, and only one of each pair takes part';
+
 export interface NotchTableProps {
   readonly notches: readonly WallNotch[];
   readonly units: LengthUnits;
@@ -79,7 +82,12 @@ function NotchRows(props: {
     <>
       <tr className={chosen ? 'chosen' : undefined} onClick={onChoose}>
         <th scope="row">
-          <button type="button" aria-expanded={chosen} onClick={onChoose}>
+          <button
+            type="button"
+            aria-expanded={chosen}
+            title={inCurve ? 'Part of the curve' : NOT_IN_CURVE}
+            onClick={onChoose}
+          >
             <FaceMark kind={inCurve ? 'notch' : 'far-notch'} /> {faceName(hit.face)}
           </button>
         </th>
