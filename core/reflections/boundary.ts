@@ -145,16 +145,19 @@ export interface CurveOptions {
 }
 
 export interface BoundaryCurve {
-  /** The near face along each axis that takes part, where one is visible. */
+  /** The near faces along each axis that take part, where some are visible. */
   readonly faces: readonly Hit[];
   readonly frequenciesHz: readonly number[];
   /** Level re the direct sound alone (free field) at each frequency, dB. */
   readonly levelsDb: readonly number[];
 }
 
+/** Faces across the room are taken together where neither is farther than this many times the other. */
+const ALIKE = 1.05;
+
 /**
  * Complex sum of the direct sound and the images in the nearest visible face along each axis (usually
- * floor, wall behind, side wall), with their products up to `order`, from 20 to 500 Hz in steps of
+ * floor, wall behind, side wall; both side walls halfway between them), with their products up to `order`, from 20 to 500 Hz in steps of
  * 1/24 octave where nothing else is given. Products are taken as though the faces met in an edge, whole.
  * Null where source or receiver is outside the free space.
  */
@@ -165,8 +168,12 @@ export function boundaryCurve(
   const near = nearFaces(input);
   if (!near) return null;
   const faces = ([0, 1, 2] as Axis[]).flatMap((axis) => {
-    const nearest = near.find(({ hit }) => hit.axis === axis);
-    return nearest && (only?.includes(nearest.hit.face) ?? true) ? [nearest] : [];
+    const along = near.filter(({ hit }) => hit.axis === axis);
+    const nearestM = Math.min(...along.map(({ fromFaceM }) => fromFaceM));
+    return along.filter(
+      ({ hit, fromFaceM }) =>
+        fromFaceM <= ALIKE * nearestM + 1e-9 && (only?.includes(hit.face) ?? true),
+    );
   });
   const { source, receiver, speedMS } = input;
   const directM = distanceM(source, receiver);

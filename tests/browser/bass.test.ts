@@ -93,6 +93,6 @@ describe.runIf(browserOrSkip())('bass, in the window', () => {
     await expect.poll(() => places.locator('.take-places').count(), SOLVED).toBeGreaterThan(0);
     const stop = page.getByRole('button', { name: 'Stop the search' });
     if ((await stop.count()) > 0) await stop.click();
-    expect(await places.innerText()).toMatch(/not proved: [\d,]+ of [\d,]+ tried/);
+    await expect.poll(() => places.innerText()).toMatch(/not proved: [\d,]+ of [\d,]+ tried/);
   });
 });

@@ -93,6 +93,16 @@ describe('the combined curve', () => {
     expect(curve.levelsDb).toHaveLength(curve.frequenciesHz.length);
   });
 
+  it('takes both side walls of a source halfway between them, and is the same from either side', () => {
+    const middle = given(boundaryCurve(inputOf(clad('hard'), [3, 1, 1.2])));
+    expect(middle.faces.map(({ face }) => face)).toEqual(['left', 'right', 'front', 'floor']);
+    const nearly = given(boundaryCurve(inputOf(clad('hard'), [2.99, 1, 1.2])));
+    middle.levelsDb.forEach((level, i) => {
+      if ((middle.frequenciesHz[i] ?? 0) < 100)
+        expect(Math.abs(level - (nearly.levelsDb[i] ?? NaN))).toBeLessThan(0.2);
+    });
+  });
+
   it('of a source in a hard corner, far from the seat: 8 sources in phase at low frequencies', () => {
     const corner = inputOf(clad('hard'), [0, 0, 0]);
     const low = { fromHz: 20, toHz: 20 } as const;
