@@ -1,5 +1,6 @@
 /** Fittings that leave no room, cut it up, stick out of it, or leave layers too thin to matter. */
 
+import { farCorner } from '../room/point';
 import type { Project, Solid } from '../room/project';
 import { shapeGrid, SLIVER_M, type MovedFace, type ShapeRefusal } from '../shape-modes/grid';
 import type { FindingContext } from './context';
@@ -147,7 +148,7 @@ function stickingOut(
   solid: Solid,
   lengthText: FindingContext['lengthText'],
 ): readonly Finding[] {
-  const far = [room.size.width, room.size.length, room.size.height];
+  const far = farCorner(room.size);
   const out = Math.max(
     ...solid.min.map((at) => -at),
     ...solid.max.map((at, axis) => at - (far[axis] ?? 0)),

@@ -1,5 +1,6 @@
 /** What moves a boundary notch out of the way: another distance to the face, or a very thick absorber. */
 
+import { farCorner } from '../room/point';
 import type { Point, ShellSize } from '../room/project';
 import type { FaceNotch } from './boundary';
 
@@ -45,7 +46,7 @@ export function notchRemedy(
   const closerThanM = distanceForNotch(bandHz[1], seatM, sidewaysM, speedMS);
   const farther = distanceForNotch(bandHz[0], seatM, sidewaysM, speedMS);
   if (closerThanM === null) return null;
-  const shell = [size.width, size.length, size.height][hit.axis] ?? 0;
+  const shell = farCorner(size)[hit.axis];
   // Air lies on the source's side of the face: so much of it is left before the far shell face.
   const roomM = source[hit.axis] > hit.atM ? shell - hit.atM : hit.atM;
   const fartherThanM = farther !== null && farther <= roomM ? farther : null;

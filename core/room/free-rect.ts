@@ -3,7 +3,8 @@
 import { roundLength } from '../quantity/length';
 import { FACE_NORMALS, faceAxes } from './faces';
 import type { Rect } from './patched-area';
-import { FACES, type Patch, type Point, type Room } from './project';
+import { farCorner } from './point';
+import { FACES, type Patch, type Room } from './project';
 
 /** What comes closer than this touches, and does not overlap, m. */
 export const TOUCH_M = 0.0005;
@@ -32,8 +33,7 @@ export function faceBounds(room: Room, face: string): Rect | null {
   if (!known) return null;
   const [u, v] = faceAxes(known);
   if (owner === null) {
-    const { width, length, height } = room.size;
-    const far: Point = [width, length, height];
+    const far = farCorner(room.size);
     return [0, 0, far[u], far[v]];
   }
   const solid = room.solids.find((candidate) => candidate.id === owner);
@@ -49,7 +49,7 @@ export function coveredParts(
   if (!known) return [];
   const { axis, side } = FACE_NORMALS[known];
   const [u, v] = faceAxes(known);
-  const far = [room.size.width, room.size.length, room.size.height][axis] ?? 0;
+  const far = farCorner(room.size)[axis];
   return room.solids
     .filter((solid) => (side === -1 ? solid.min[axis] <= 0 : solid.max[axis] >= far))
     .map((solid) => ({

@@ -7,6 +7,7 @@
 
 import { FACE_NORMALS, faceAxes, FACES_BY_AXIS, type Axis } from './faces';
 import { patchedAreas, type Rect } from './patched-area';
+import { farCorner } from './point';
 import { FACES, type Face, type Point, type Room } from './project';
 
 /** Area of one finish on one face. */
@@ -54,7 +55,7 @@ interface Cells {
 }
 
 function cutCells(room: Room): Cells {
-  const size: Point = [room.size.width, room.size.length, room.size.height];
+  const size = farCorner(room.size);
   const cuts = (axis: Axis): readonly number[] => {
     const inside = room.solids
       .flatMap((solid) => [solid.min[axis], solid.max[axis]])

@@ -4,6 +4,7 @@
  */
 
 import type { Axis } from '../room/faces';
+import { farCorner } from '../room/point';
 import type { Point, ShellSize } from '../room/project';
 
 /** A box, corners in metres. */
@@ -67,7 +68,7 @@ export function shapeGrid(
   solids: readonly Box[],
   sliverM: number = SLIVER_M,
 ): Gridded {
-  const ends: Point = [size.width, size.length, size.height];
+  const ends = farCorner(size);
   const faces = AXES.map((axis) => facesAlong(ends[axis], solids, axis, sliverM));
   // What has no volume cuts nothing.
   const cuts = solids.map((_, n) => faces.every((along) => thickness(along[n]) > 0));

@@ -2,6 +2,7 @@
 
 import { roundLength } from '../quantity/length';
 import { faceAxes, FACES_BY_AXIS, type Axis } from '../room/faces';
+import { mapPoint } from '../room/point';
 import type { PlacedSpeaker, Point, Project } from '../room/project';
 import { referenceSeat } from '../room/seats';
 import { isInTheOpen } from '../room/space';
@@ -42,7 +43,7 @@ export function clearPlace(
   places.sort((a, b) => a.score - b.score);
   for (const { place } of places) {
     if (!isInTheOpen(place, project.room)) continue;
-    const by = place.map((at, n) => at - (speaker.position[n] ?? 0)) as unknown as Point;
+    const by = mapPoint(place, (at, n) => at - speaker.position[n]);
     if (clashesOf(shifted(box, by), project, obstacles, others).length > 0) continue;
     // Where it stands decides what carries it: look again with the box of the new place.
     const there = speakerBox(project, { ...speaker, position: place });
@@ -52,13 +53,11 @@ export function clearPlace(
 }
 
 function moved(at: Point, u: Axis, du: number, v: Axis, dv: number): Point {
-  return at.map((value, n) =>
-    roundLength(value + (n === u ? du : 0) + (n === v ? dv : 0)),
-  ) as unknown as Point;
+  return mapPoint(at, (value, n) => roundLength(value + (n === u ? du : 0) + (n === v ? dv : 0)));
 }
 
 function shifted(box: SpeakerBox, by: Point): SpeakerBox {
-  const move = (at: Point): Point => [at[0] + by[0], at[1] + by[1], at[2] + by[2]];
+  const move = (at: Point): Point => mapPoint(at, (value, n) => value + by[n]);
   const { cabinet, inRoom } = box;
   return {
     ...box,

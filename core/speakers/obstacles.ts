@@ -1,6 +1,7 @@
 /** What a loudspeaker's box may not run into, and by how much it does. */
 
 import { faceAxes, patchSide } from '../room/faces';
+import { farCorner, mapPoint } from '../room/point';
 import type { Patch, Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
 import { seatsOf } from '../room/seats';
@@ -60,7 +61,7 @@ export function obstaclesIn(project: Project): readonly Obstacle[] {
     },
     ...project.speakers.subwoofers.map(({ id, position }): Obstacle => {
       const corner = (sign: number): Point =>
-        position.map((at) => at + sign * HALF_SUBWOOFER_M) as unknown as Point;
+        mapPoint(position, (at) => at + sign * HALF_SUBWOOFER_M);
       return { kind: 'subwoofer', id, box: { min: corner(-1), max: corner(1) } };
     }),
   ];
@@ -130,7 +131,7 @@ export function claimOf({ inRoom, cabinet, axis, looks, face }: SpeakerBox): Box
   if (inRoom) return inRoom;
   const at = face?.at ?? cabinet.max[axis];
   const put = (corner: Point, value: number): Point =>
-    corner.map((old, n) => (n === axis ? value : old)) as unknown as Point;
+    mapPoint(corner, (old, n) => (n === axis ? value : old));
   const [a, b] = [at, at + looks * 0.02];
   return { min: put(cabinet.min, Math.min(a, b)), max: put(cabinet.max, Math.max(a, b)) };
 }
@@ -192,9 +193,9 @@ const overPlan = (a: Box, b: Box): boolean =>
 
 /** How far the cabinet reaches out of the shell beside its baffle, m. */
 function sidewaysOutM({ cabinet, axis, face }: SpeakerBox, { room }: Project): number {
-  const far = [room.size.width, room.size.length, room.size.height];
+  const far = farCorner(room.size);
   const outs = ([0, 1, 2] as const)
     .filter((n) => n !== axis || face === null)
-    .map((n) => Math.max(-cabinet.min[n], cabinet.max[n] - (far[n] ?? 0)));
+    .map((n) => Math.max(-cabinet.min[n], cabinet.max[n] - far[n]));
   return Math.max(0, ...outs);
 }

@@ -1,8 +1,10 @@
 /** Handles of the fittings: a tag to move each, and grips on the faces of the chosen one to stretch it. */
 
-import { carpenterStepM } from '../../core/quantity/length';
+import { carpenterStepM, roundLength } from '../../core/quantity/length';
 import { FACE_NORMALS, type Axis } from '../../core/room/faces';
+import { LEAST_EXTENT_M } from '../../core/room/fitting-presets';
 import { movedSolid, stretchedSolid } from '../../core/room/move-solid';
+import { farCorner, mapPoint } from '../../core/room/point';
 import { FACES, type Face, type Point, type Solid } from '../../core/room/project';
 import { changeFittings, withSolid } from '../fittings/change-fittings';
 import type { View } from '../state/session';
@@ -67,9 +69,9 @@ function tag(context: FittingContext, solid: Solid): PlacedLabel {
           const now = onPlane(ray, at, DEPTH[view]);
           const then = onPlane(startRay, at, DEPTH[view]);
           if (!now || !then) return;
-          const by = now.map((value, axis) =>
-            axis === DEPTH[view] ? 0 : value - (then[axis] ?? 0),
-          ) as unknown as Point;
+          const by = mapPoint(now, (value, axis) =>
+            axis === DEPTH[view] ? 0 : value - then[axis],
+          );
           move(from, by, fine, gesture);
         }}
         onNudge={(right, up, fine) => {
@@ -99,7 +101,7 @@ function tag(context: FittingContext, solid: Solid): PlacedLabel {
 }
 
 const shifted = (at: Point, by: Point): Point =>
-  at.map((value, axis) => Math.round((value + (by[axis] ?? 0)) * 1e5) / 1e5) as unknown as Point;
+  mapPoint(at, (value, axis) => roundLength(value + by[axis]));
 
 /** An arrow key moves exactly one step, so it does not snap; it only stays in the shell. */
 function isWithin(solid: Solid, { project }: FittingContext): boolean {
@@ -157,17 +159,15 @@ function gripsOf(context: FittingContext, solid: Solid): readonly PlacedLabel[] 
             onNudge={(right, up, fine) => {
               const stepM = carpenterStepM(units, fine);
               const out = (right !== 0 ? right : up) * stepM;
-              const size = [
-                project.room.size.width,
-                project.room.size.length,
-                project.room.size.height,
-              ];
-              const to = Math.min(Math.max((at[axis] ?? 0) + out, 0), size[axis] ?? 0);
-              const next = { ...solid, min: [...solid.min], max: [...solid.max] };
-              (side === 1 ? next.max : next.min)[axis] = Math.round(to * 1e5) / 1e5;
-              if ((next.max[axis] ?? 0) - (next.min[axis] ?? 0) < 0.02) return;
+              const far = farCorner(project.room.size)[axis];
+              const to = roundLength(Math.min(Math.max(at[axis] + out, 0), far));
+              const put = (corner: Point): Point =>
+                mapPoint(corner, (value, n) => (n === axis ? to : value));
+              const next: Solid =
+                side === 1 ? { ...solid, max: put(solid.max) } : { ...solid, min: put(solid.min) };
+              if (next.max[axis] - next.min[axis] < LEAST_EXTENT_M) return;
               changeFittings(
-                withSolid(project.room.solids, next as unknown as Solid),
+                withSolid(project.room.solids, next),
                 `size of ${solid.id}`,
                 `nudge-${solid.id}-${face}`,
               );

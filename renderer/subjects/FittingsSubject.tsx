@@ -3,8 +3,10 @@
 import { useMemo, useState, type ReactElement } from 'react';
 import { LISTED_TO_HZ } from '../../core/modes/axial-spacing';
 import { shellModes } from '../../core/modes/shell-modes';
+import { roundLength } from '../../core/quantity/length';
 import { FITTING_PRESETS, fittingFrom, LEAST_EXTENT_M } from '../../core/room/fitting-presets';
 import type { Axis } from '../../core/room/faces';
+import { mapPoint } from '../../core/room/point';
 import type { Point, Solid } from '../../core/room/project';
 import { BuiltLanes } from '../charts/BuiltLanes';
 import { BuiltTable } from '../charts/BuiltTable';
@@ -162,7 +164,7 @@ function FittingFields({ solid }: { readonly solid: Solid }): ReactElement {
 }
 
 const replaced = (point: Point, axis: Axis, at: number): Point =>
-  point.map((value, i) => (i === axis ? Math.round(at * 1e5) / 1e5 : value)) as unknown as Point;
+  mapPoint(point, (value, i) => (i === axis ? roundLength(at) : value));
 
 type Evidence = 'modes' | 'faces';
 
