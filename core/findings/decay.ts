@@ -6,6 +6,7 @@ import type { FaceAbsorption, FacesInput } from '../decay/face-absorption';
 import { METHODS } from '../decay/methods';
 import { targetSource } from '../decay/target';
 import { JUDGED_BY, verdictOf, type Verdict } from '../decay/verdict';
+import { bandName } from '../quantity/bands';
 import { absorptionAt, finishLookup, type Finish } from '../room/finishes';
 import { FACES, type Face } from '../room/project';
 import type { FindingContext } from './context';
@@ -72,10 +73,6 @@ function timesText({ methods }: DecayBand): string {
   return one.toFixed(2) === other.toFixed(2)
     ? text
     : `${text} (Eyring; ${other.toFixed(2)} s by Arau-Puchades)`;
-}
-
-export function bandName(hz: number): string {
-  return hz >= 1000 ? `${hz / 1000} kHz` : `${hz} Hz`;
 }
 
 interface Change {

@@ -1,6 +1,7 @@
 /** Faces whose reflections reach a seat too early and too loud, with the panel that catches the worst. */
 
-import { faceAxes, patchSide } from '../room/faces';
+import { bandName } from '../quantity/bands';
+import { faceAxes, faceName, patchSide } from '../room/faces';
 import { finishLookup } from '../room/finishes';
 import type { Edit } from '../room/edits';
 import type { Patch } from '../room/project';
@@ -16,7 +17,7 @@ import {
 } from '../reflections/early-limit';
 import { coveredDb, panelFor, type Panel } from '../reflections/panel';
 import type { FindingContext } from './context';
-import { bandName, REMEDY_FINISHES } from './decay';
+import { REMEDY_FINISHES } from './decay';
 import type { Finding, Remedy } from './finding';
 
 /** The three worst faces are told one by one, the others by their number. */
@@ -130,18 +131,6 @@ function withoutPanel({ hit }: EarlyReflection): string {
   return hit.patch === null
     ? 'No panel of a usual finish fits there and helps: move the loudspeaker or the seats, so that the reflection comes later or meets another face.'
     : `It meets the patch "${hit.patch}": give that a finish that absorbs more, or move the loudspeaker.`;
-}
-
-const WALLS = { front: 'screen wall', back: 'back wall', left: 'left wall', right: 'right wall' };
-const SIDES = { floor: 'underside', ceiling: 'top' };
-
-/** `left wall`, `ceiling`, `underside of "duct"`. */
-function faceName(face: string): string {
-  const side = patchSide(face);
-  const split = face.lastIndexOf(':');
-  if (split === -1) return side === 'floor' || side === 'ceiling' ? side : WALLS[side];
-  const part = side === 'floor' || side === 'ceiling' ? SIDES[side] : `${side} side`;
-  return `${part} of "${face.slice(0, split)}"`;
 }
 
 function channelName({ speakers }: FindingContext, label: string): string {

@@ -8,9 +8,9 @@ import {
   WIDEST_AXIAL_GAP_HZ,
   type AxialSpacing,
 } from '../modes/axial-spacing';
+import { LEAST_CEILING_M } from '../proportions/bay';
 import { roundLength } from '../quantity/length';
-import type { Bay, ShellSize } from '../room/project';
-import { LEAST_CEILING_M } from './shell';
+import type { Bay, ShellSize, Side } from '../room/project';
 
 /** How far inward a remedy looks, m: what is bought with lining, not digging. */
 export const LOOK_INWARD_M = 0.4;
@@ -46,10 +46,10 @@ export function nearestEvenerSize(
   belowHz: number,
   stepM: number,
   bay: Bay,
-): { readonly side: keyof ShellSize; readonly size: ShellSize } | null {
+): { readonly side: Side; readonly size: ShellSize } | null {
   const score = (candidate: ShellSize): number =>
     unevennessHz(axialSpacing(axialModes(candidate, speedMS), LISTED_TO_HZ), belowHz);
-  let best = { score: score(size) * (1 - WORTHWHILE), side: null as keyof ShellSize | null, size };
+  let best = { score: score(size) * (1 - WORTHWHILE), side: null as Side | null, size };
   for (const side of ['length', 'width', 'height'] as const) {
     if (bay.fixed.includes(side)) continue;
     const least = Math.max(bay.least[side], side === 'height' ? LEAST_CEILING_M : 0);

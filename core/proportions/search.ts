@@ -4,7 +4,8 @@
  */
 
 import { roundLength } from '../quantity/length';
-import type { Bay, ShellSize } from '../room/project';
+import type { Bay, ShellSize, Side } from '../room/project';
+import { SIDES } from '../room/project';
 import { unevennessHz, unevennessSpace } from './unevenness';
 
 export interface FoundRoom {
@@ -21,7 +22,7 @@ export interface SearchResult {
 }
 
 /** Side lengths from least to largest in whole steps, both ends kept; the present one where fixed. */
-export function sideSteps(bay: Bay, present: ShellSize, side: keyof ShellSize): readonly number[] {
+export function sideSteps(bay: Bay, present: ShellSize, side: Side): readonly number[] {
   if (bay.fixed.includes(side)) return [present[side]];
   const [low, high] = [bay.least[side], bay.largest[side]];
   const steps = [low];
@@ -34,10 +35,7 @@ export function sideSteps(bay: Bay, present: ShellSize, side: keyof ShellSize): 
 
 /** Rooms that a search in this bay would look at. */
 export function searchSize(bay: Bay, present: ShellSize): number {
-  return (['width', 'length', 'height'] as const).reduce(
-    (product, side) => product * sideSteps(bay, present, side).length,
-    1,
-  );
+  return SIDES.reduce((product, side) => product * sideSteps(bay, present, side).length, 1);
 }
 
 /** Rooms between two reports of progress: some milliseconds. */

@@ -1,5 +1,6 @@
 /** What moves a boundary notch out of the way: another distance to the face, or a very thick absorber. */
 
+import { AXES } from '../room/faces';
 import { farCorner } from '../room/point';
 import type { Point, ShellSize } from '../room/project';
 import type { FaceNotch } from './boundary';
@@ -39,9 +40,7 @@ export function notchRemedy(
   if (notchHz === null || notchHz < bandHz[0] || notchHz > bandHz[1]) return null;
   const seatM = Math.abs(receiver[hit.axis] - hit.atM);
   const sidewaysM = Math.hypot(
-    ...([0, 1, 2] as const)
-      .filter((axis) => axis !== hit.axis)
-      .map((axis) => receiver[axis] - source[axis]),
+    ...AXES.filter((axis) => axis !== hit.axis).map((axis) => receiver[axis] - source[axis]),
   );
   const closerThanM = distanceForNotch(bandHz[1], seatM, sidewaysM, speedMS);
   const farther = distanceForNotch(bandHz[0], seatM, sidewaysM, speedMS);

@@ -5,6 +5,7 @@
  */
 
 import type { Axis } from '../room/faces';
+import { AXES } from '../room/faces';
 import { farCorner } from '../room/point';
 import type { Point, Room } from '../room/project';
 
@@ -19,8 +20,6 @@ export interface Sight {
   /** Planes of the solids along each axis, m. */
   readonly planes: readonly [readonly number[], readonly number[], readonly number[]];
 }
-
-const AXES: readonly Axis[] = [0, 1, 2];
 
 /** The solids of `room`, ready to be looked past. */
 export function sightOf(room: Room): Sight {

@@ -2,6 +2,7 @@
 
 import { roundLength } from '../quantity/length';
 import type { Axis } from './faces';
+import { AXES } from './faces';
 import { LEAST_EXTENT_M } from './fitting-presets';
 import { farCorner } from './point';
 import type { Point, Room, Solid } from './project';
@@ -12,7 +13,7 @@ export function movedSolid(solid: Solid, by: Point, room: Room, stepM: number): 
   const far = farCorner(room.size);
   const min: [number, number, number] = [...solid.min];
   const max: [number, number, number] = [...solid.max];
-  for (const axis of [0, 1, 2] as const) {
+  for (const axis of AXES) {
     if (by[axis] === 0) continue;
     const extent = solid.max[axis] - solid.min[axis];
     const low = solid.min[axis] + by[axis];

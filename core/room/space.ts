@@ -5,7 +5,7 @@
  * Cost grows with the product of the planes along the three axes.
  */
 
-import { FACE_NORMALS, faceAxes, FACES_BY_AXIS, type Axis } from './faces';
+import { AXES, type Axis, FACE_NORMALS, faceAxes, FACES_BY_AXIS } from './faces';
 import { patchedAreas, type Rect } from './patched-area';
 import { farCorner } from './point';
 import { FACES, type Face, type Point, type Room } from './project';
@@ -79,8 +79,8 @@ function cutCells(room: Room): Cells {
     if (!solid) continue;
     const index = (corner: Point, axis: Axis): number =>
       planes[axis].indexOf(Math.min(Math.max(corner[axis], 0), size[axis]));
-    const from = ([0, 1, 2] as const).map((axis) => index(solid.min, axis));
-    const to = ([0, 1, 2] as const).map((axis) => index(solid.max, axis));
+    const from = AXES.map((axis) => index(solid.min, axis));
+    const to = AXES.map((axis) => index(solid.max, axis));
     fill(from, to, n);
   }
 

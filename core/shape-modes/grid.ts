@@ -4,6 +4,7 @@
  */
 
 import type { Axis } from '../room/faces';
+import { AXES } from '../room/faces';
 import { farCorner } from '../room/point';
 import type { Point, ShellSize } from '../room/project';
 
@@ -59,8 +60,6 @@ export type ShapeRefusal =
 export type Gridded =
   | { readonly ok: true; readonly grid: ShapeGrid }
   | { readonly ok: false; readonly refusal: ShapeRefusal };
-
-const AXES = [0, 1, 2] as const;
 
 /** Cut the shell along the solids. What sticks out is cut off; layers under `sliverM` are closed. */
 export function shapeGrid(

@@ -1,6 +1,7 @@
 /** Where a loudspeaker goes by angle: the ray from the ears, stopped a little before the shell. */
 
 import { roundLength } from '../quantity/length';
+import { AXES } from '../room/faces';
 import { farCorner, mapPoint } from '../room/point';
 import type { Point, Project, Solid } from '../room/project';
 import { referenceSeat } from '../room/seats';
@@ -43,7 +44,7 @@ const LEAST_REACH_M = 0.1;
 /** Metres along the ray until a box against the shell's inner faces. */
 function toWall(ears: Point, ray: Point, project: Project): number {
   const far = farCorner(project.room.size);
-  const reaches = ([0, 1, 2] as const).map((axis) => {
+  const reaches = AXES.map((axis) => {
     const step = ray[axis];
     if (Math.abs(step) < 1e-9) return Infinity;
     const edge = step > 0 ? far[axis] - WALL_CLEARANCE_M : WALL_CLEARANCE_M;
@@ -56,7 +57,7 @@ function toWall(ears: Point, ray: Point, project: Project): number {
 function toSolid(ears: Point, ray: Point, solid: Solid): number {
   let enter = 0;
   let leave = Infinity;
-  for (const axis of [0, 1, 2] as const) {
+  for (const axis of AXES) {
     const low = solid.min[axis] - WALL_CLEARANCE_M;
     const high = solid.max[axis] + WALL_CLEARANCE_M;
     const step = ray[axis];

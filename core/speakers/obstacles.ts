@@ -1,6 +1,6 @@
 /** What a loudspeaker's box may not run into, and by how much it does. */
 
-import { faceAxes, patchSide } from '../room/faces';
+import { AXES, faceAxes, patchSide } from '../room/faces';
 import { farCorner, mapPoint } from '../room/point';
 import type { Patch, Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
@@ -101,7 +101,7 @@ function openings({ room }: Project, patch: Patch): readonly Obstacle[] {
 /** Depth by which boxes run into each other, m: the shortest move that parts them; 0 if they do not. */
 export function overlapM(a: Box, b: Box): number {
   let depth = Infinity;
-  for (const axis of [0, 1, 2] as const)
+  for (const axis of AXES)
     depth = Math.min(depth, a.max[axis] - b.min[axis], b.max[axis] - a.min[axis]);
   return depth > TOUCH_M ? depth : 0;
 }
@@ -194,8 +194,8 @@ const overPlan = (a: Box, b: Box): boolean =>
 /** How far the cabinet reaches out of the shell beside its baffle, m. */
 function sidewaysOutM({ cabinet, axis, face }: SpeakerBox, { room }: Project): number {
   const far = farCorner(room.size);
-  const outs = ([0, 1, 2] as const)
-    .filter((n) => n !== axis || face === null)
-    .map((n) => Math.max(-cabinet.min[n], cabinet.max[n] - far[n]));
+  const outs = AXES.filter((n) => n !== axis || face === null).map((n) =>
+    Math.max(-cabinet.min[n], cabinet.max[n] - far[n]),
+  );
   return Math.max(0, ...outs);
 }

@@ -1,10 +1,8 @@
 /** The three dimension lines of the shell: where they stand in each view, and which end can be pulled. */
 
 import { mapPoint } from '../../core/room/point';
-import type { Point, ShellSize } from '../../core/room/project';
+import type { Point, ShellSize, Side } from '../../core/room/project';
 import type { View } from '../state/session';
-
-export type Side = keyof ShellSize;
 
 export interface DimensionLine {
   readonly side: Side;

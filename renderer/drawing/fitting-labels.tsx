@@ -1,11 +1,11 @@
 /** Handles of the fittings: a tag to move each, and grips on the faces of the chosen one to stretch it. */
 
 import { carpenterStepM, roundLength } from '../../core/quantity/length';
-import { FACE_NORMALS, type Axis } from '../../core/room/faces';
+import { type Axis, FACE_NORMALS, solidSideName } from '../../core/room/faces';
 import { LEAST_EXTENT_M } from '../../core/room/fitting-presets';
 import { movedSolid, stretchedSolid } from '../../core/room/move-solid';
 import { farCorner, mapPoint } from '../../core/room/point';
-import { FACES, type Face, type Point, type Solid } from '../../core/room/project';
+import { FACES, type Point, type Solid } from '../../core/room/project';
 import { changeFittings, withSolid } from '../fittings/change-fittings';
 import type { View } from '../state/session';
 import { DragHandle } from './DragHandle';
@@ -114,15 +114,6 @@ function isWithin(solid: Solid, { project }: FittingContext): boolean {
   );
 }
 
-const SIDE_WORDS: Readonly<Record<Face, string>> = {
-  front: 'front',
-  back: 'back',
-  left: 'left side',
-  right: 'right side',
-  floor: 'underside',
-  ceiling: 'top',
-};
-
 function gripsOf(context: FittingContext, solid: Solid): readonly PlacedLabel[] {
   const { project, units, view, stage, hold, started } = context;
   return FACES.filter((face) => view === 'room' || FACE_NORMALS[face].axis !== DEPTH[view]).map(
@@ -141,7 +132,7 @@ function gripsOf(context: FittingContext, solid: Solid): readonly PlacedLabel[] 
         node: (
           <DragHandle
             className={`grip fitting-grip fitting-grip-${face}`}
-            label={`${solid.id}, ${SIDE_WORDS[face]}: drag to change its size, arrow keys step`}
+            label={`${solid.id}, ${solidSideName(face)}: drag to change its size, arrow keys step`}
             stage={stage}
             onStart={() => {
               started.current = project;

@@ -10,7 +10,7 @@ import { FACES, type Patch } from '../../core/room/project';
 import { LengthField } from '../controls/LengthField';
 import { SelectField } from '../controls/SelectField';
 import { useProject } from '../state/session';
-import { FACE_NAMES, finishGroups, sourceLine } from './decay-finishes';
+import { faceLabel, finishGroups, sourceLine } from './decay-finishes';
 
 const FROM: Readonly<Record<Axis, string>> = {
   0: 'from the left wall',
@@ -58,7 +58,7 @@ export function DecayPatchFields(props: DecayPatchFieldsProps): ReactElement {
           groups={[
             {
               heading: '',
-              options: FACES.map((face) => ({ value: face, label: FACE_NAMES[face] })),
+              options: FACES.map((face) => ({ value: face, label: faceLabel(face) })),
             },
           ]}
           onChange={toFace}

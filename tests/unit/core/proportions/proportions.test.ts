@@ -13,6 +13,7 @@ import { unevennessOf } from '../../../../core/proportions/unevenness';
 import type { Bay, ShellSize } from '../../../../core/room/project';
 import { analyze } from '../../../../core/analysis/analyze';
 import { applyEdit } from '../../../../core/room/edits';
+import { SIDES } from '../../../../core/room/project';
 import { given, roomOf } from '../../support/rooms';
 
 const SPEED = 343.2;
@@ -95,7 +96,7 @@ describe('the search in a bay', () => {
         inX: cm(0, 60),
         inY: cm(0, 60),
         inZ: cm(0, 20),
-        fixed: fc.subarray(['width', 'length', 'height'] as const),
+        fixed: fc.subarray([...SIDES]),
         leastFloorM2: fc.integer({ min: 0, max: 30 }),
       })
       .map(({ largest, inX, inY, inZ, fixed, leastFloorM2 }): Bay => {
