@@ -3,7 +3,7 @@
 import { roundLength } from '../quantity/length';
 import { farCorner, mapPoint } from '../room/point';
 import type { Project } from '../room/project';
-import { isInside, isInTheOpen } from '../room/space';
+import { isInside, isInTheOpen, outsideShellM } from '../room/space';
 import type { Channel } from '../speakers/layouts';
 import type { SpeakerResult } from '../speakers/judge';
 import { nominalPlace, placeAtAngle, WALL_CLEARANCE_M } from '../speakers/nominal-place';
@@ -66,7 +66,7 @@ function outsideOf(
 ): Finding | null {
   const far = farCorner(project.room.size);
   const { position } = speaker;
-  const out = Math.max(...position.map((at, axis) => Math.max(-at, at - (far[axis] ?? 0))));
+  const out = outsideShellM(project.room.size, position);
   const solid = project.room.solids.find(({ min, max }) => isInside(position, min, max));
   if (out <= 0 && !solid) return null;
   const inside = mapPoint(position, (at, axis) =>

@@ -3,7 +3,7 @@
 import { roundLength } from '../quantity/length';
 import { farCorner } from '../room/point';
 import type { Point, Project } from '../room/project';
-import { isInside, isInTheOpen } from '../room/space';
+import { isInside, isInTheOpen, outsideShellM } from '../room/space';
 import type { FindingContext } from './context';
 import type { Finding } from './finding';
 
@@ -13,7 +13,7 @@ const OFF_FACE_M = 0.25;
 export function subwooferFindings({ project, lengthText }: FindingContext): readonly Finding[] {
   return project.speakers.subwoofers.flatMap(({ id, position }): readonly Finding[] => {
     if (isInTheOpen(position, project.room)) return [];
-    const out = Math.max(...overshoot(position, project));
+    const out = outsideShellM(project.room.size, position);
     const solid = project.room.solids.find(({ min, max }) => isInside(position, min, max));
     const place = nearestOpen(position, project);
     return [
@@ -42,12 +42,6 @@ export function subwooferFindings({ project, lengthText }: FindingContext): read
       },
     ];
   });
-}
-
-/** By how much the place lies outside along each axis, m; negative inside. */
-function overshoot(at: Point, { room }: Project): readonly number[] {
-  const far = farCorner(room.size);
-  return at.map((value, axis) => Math.max(-value, value - (far[axis] ?? 0)));
 }
 
 /** The free place nearest to `at`, half a box off walls and fittings; null where there is none. */

@@ -1,10 +1,12 @@
 /** What a loudspeaker's box may not run into, and by how much it does. */
 
-import { AXES, faceAxes, patchSide } from '../room/faces';
-import { farCorner, mapPoint } from '../room/point';
+import { AXES } from '../room/faces';
+import { boxBefore, isDoor, isWindow, sweepBefore } from '../room/openings';
+import { mapPoint } from '../room/point';
 import type { Patch, Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
 import { seatsOf } from '../room/seats';
+import { outsideShellM } from '../room/space';
 import type { Box, SpeakerBox } from './box';
 import { mountFaces } from './mount-face';
 
@@ -69,33 +71,17 @@ export function obstaclesIn(project: Project): readonly Obstacle[] {
 
 /** A door or window by its patch (ids start so), and the quarter circle of a door's leaf. */
 function openings({ room }: Project, patch: Patch): readonly Obstacle[] {
-  const kind = patch.id.startsWith('door')
-    ? 'door'
-    : patch.id.startsWith('window')
-      ? 'window'
-      : null;
+  const kind = isDoor(patch) ? 'door' : isWindow(patch) ? 'window' : null;
   const face = kind && mountFaces(room).find(({ name }) => name === patch.face);
   if (!kind || !face) return [];
-  const [u, v] = faceAxes(patchSide(patch.face));
-  const [u0, v0, u1, v1] = patch.rect;
-  const reaching = (depthM: number): Box => {
-    const [a, b] = [face.at, face.at + face.inward * depthM];
-    const corner = (end: 0 | 1): Point => {
-      const at: [number, number, number] = [0, 0, 0];
-      at[face.axis] = end === 0 ? Math.min(a, b) : Math.max(a, b);
-      at[u] = end === 0 ? u0 : u1;
-      at[v] = end === 0 ? v0 : v1;
-      return at;
-    };
-    return { min: corner(0), max: corner(1) };
-  };
-  const casing: Obstacle = { kind, id: patch.id, box: reaching(CASING_M) };
-  if (kind === 'window' || face.axis === 2) return [casing];
+  const casing: Obstacle = { kind, id: patch.id, box: boxBefore(face, patch.rect, CASING_M) };
+  const sweep = kind === 'door' ? sweepBefore(face, patch.rect) : null;
+  if (!sweep) return [casing];
   // A leaf opens against the nearer end of its wall (common practice; the file does not say).
+  const [u0, , u1] = patch.rect;
   const hingeU = u0 - face.rect[0] <= face.rect[2] - u1 ? u0 : u1;
   const hinge = face.axis === 0 ? ([face.at, hingeU] as const) : ([hingeU, face.at] as const);
-  const leafM = u1 - u0;
-  return [casing, { kind: 'swing', id: patch.id, box: reaching(leafM), hinge, leafM }];
+  return [casing, { kind: 'swing', id: patch.id, box: sweep, hinge, leafM: u1 - u0 }];
 }
 
 /** Depth by which boxes run into each other, m: the shortest move that parts them; 0 if they do not. */
@@ -193,9 +179,6 @@ const overPlan = (a: Box, b: Box): boolean =>
 
 /** How far the cabinet reaches out of the shell beside its baffle, m. */
 function sidewaysOutM({ cabinet, axis, face }: SpeakerBox, { room }: Project): number {
-  const far = farCorner(room.size);
-  const outs = AXES.filter((n) => n !== axis || face === null).map((n) =>
-    Math.max(-cabinet.min[n], cabinet.max[n] - far[n]),
-  );
-  return Math.max(0, ...outs);
+  const axes = AXES.filter((n) => n !== axis || face === null);
+  return Math.max(0, outsideShellM(room.size, cabinet.min, cabinet.max, axes));
 }
