@@ -29,9 +29,7 @@ export function earlyReflectionFindings(context: FindingContext): readonly Findi
   const { project, speedMS } = context;
   const reference = referenceSeat(project);
   // The limit is one for the listening position; what other seats get is shown with the loudspeakers.
-  const heard = earlyReflections(project, speedMS).filter(
-    ({ seat }) => seat.row === reference?.row && seat.seat === reference.seat,
-  );
+  const heard = earlyReflections(project, speedMS, EARLY_LIMIT, reference ? [reference] : []);
   const faces = facesOverLimit(heard);
   const told = faces.slice(0, MOST_FACES);
   const others = faces.length - told.length;
@@ -75,20 +73,24 @@ function remedies(context: FindingContext, { over, worst }: FaceReflections): re
     what: `${what} on the ${faceName(worst.hit.face)}`,
   });
   const one: Remedy = { text: panelText(context, first), edit: change([first.patch], 'panel') };
-  const { panels, kept } = panelsFor(context, over);
+  const { panels, kept } = panelsFor(context, over, first);
   if (panels.length < 2) return [one];
   const text = `Put ${panels.length} such panels where the loudest reflections meet it: ${kept} of the ${over.length} then keep the limit.`;
   return [one, { text, edit: change(panels, 'panels') }];
 }
 
-/** Panels for the loudest of `over` that no other panel catches, and how many then keep the limit. */
+/**
+ * Panels for the loudest of `over` that no other panel catches, and how many then keep the limit. That
+ * of the loudest of all is known already.
+ */
 function panelsFor(
   { project }: FindingContext,
   over: readonly EarlyReflection[],
+  { patch: first }: Panel,
 ): { readonly panels: readonly Patch[]; readonly kept: number } {
   const lookup = finishLookup(project);
-  const panels: Patch[] = [];
-  for (const reflection of over) {
+  const panels: Patch[] = [first];
+  for (const reflection of over.slice(1)) {
     if (panels.length === MOST_PANELS) break;
     if (panels.some((panel) => isOn(panel, reflection))) continue;
     const patches = [...project.room.patches, ...panels];

@@ -49,9 +49,13 @@ export interface SpeakerBox {
 }
 
 /** A mount that follows from where the baffle is: the nearest surface carries it, else a stand. */
-export function defaultMount(project: Project, position: Point): Mount {
+export function defaultMount(
+  project: Project,
+  position: Point,
+  faces: readonly MountFace[] = mountFaces(project.room),
+): Mount {
   const face = nearestFace(
-    mountFaces(project.room).filter(({ side, solid }) => side !== 'floor' || solid !== null),
+    faces.filter(({ side, solid }) => side !== 'floor' || solid !== null),
     position,
   );
   const beforeM = face ? Math.abs(beforeFaceM(face, position)) : Infinity;
@@ -104,8 +108,8 @@ export function facesFor(mount: Mount, faces: readonly MountFace[]): readonly Mo
 /** The box of a placed loudspeaker. */
 export function speakerBox(project: Project, speaker: PlacedSpeaker): SpeakerBox {
   const { channel, position } = speaker;
-  const mount = speaker.mount ?? defaultMount(project, position);
   const faces = mountFaces(project.room);
+  const mount = speaker.mount ?? defaultMount(project, position, faces);
   const fitting = facesFor(mount, faces);
   const face =
     mount === 'stand'

@@ -5,7 +5,7 @@ import { boxBefore, isDoor, isWindow, sweepBefore } from '../room/openings';
 import { mapPoint } from '../room/point';
 import type { Patch, Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
-import { seatsOf } from '../room/seats';
+import { type Seat, seatsOf } from '../room/seats';
 import { outsideShellM } from '../room/space';
 import type { Box, SpeakerBox } from './box';
 import { mountFaces } from './mount-face';
@@ -129,37 +129,52 @@ export function clashesOf(
   obstacles: readonly Obstacle[],
   others: readonly SpeakerBox[],
 ): readonly Clash[] {
+  return [...clashes(box, project, obstacles, others, seatsOf(project))];
+}
+
+/** True where the box runs into nothing and comes too near to nobody of `seats`. */
+export function isFree(
+  box: SpeakerBox,
+  project: Project,
+  obstacles: readonly Obstacle[],
+  others: readonly SpeakerBox[],
+  seats: readonly Seat[],
+): boolean {
+  return clashes(box, project, obstacles, others, seats).next().done === true;
+}
+
+/** One clash after the other, so that who asks for one alone need not wait for all. */
+function* clashes(
+  box: SpeakerBox,
+  project: Project,
+  obstacles: readonly Obstacle[],
+  others: readonly SpeakerBox[],
+  seats: readonly Seat[],
+): Generator<Clash, undefined> {
   const claim = claimOf(box);
-  const clashes: Clash[] = [];
   for (const obstacle of obstacles) {
-    if (obstacle.kind === 'screen' && box.mount === 'behind-screen') continue;
+    const { kind, id } = obstacle;
+    if (kind === 'screen' && box.mount === 'behind-screen') continue;
     // A leaf passes before what is flush.
-    if (obstacle.kind === 'swing' && !box.inRoom) continue;
-    const depth =
-      obstacle.kind === 'swing' ? inSwingM(claim, obstacle) : overlapM(claim, obstacle.box);
-    if (depth > 0)
-      clashes.push({ kind: obstacle.kind, what: obstacle.id, valueM: depth, limitM: 0 });
+    if (kind === 'swing' && !box.inRoom) continue;
+    const depth = kind === 'swing' ? inSwingM(claim, obstacle) : overlapM(claim, obstacle.box);
+    if (depth > 0) yield { kind, what: id, valueM: depth, limitM: 0 };
   }
   for (const other of others) {
     const depth = overlapM(claim, claimOf(other));
-    if (depth > 0) clashes.push({ kind: 'speaker', what: other.channel, valueM: depth, limitM: 0 });
+    if (depth > 0) yield { kind: 'speaker', what: other.channel, valueM: depth, limitM: 0 };
   }
-  for (const { row, seat, position } of seatsOf(project)) {
+  for (const { row, seat, position } of seats) {
     const distanceM = distanceToBoxM(claim, position);
-    if (distanceM >= HEAD_CLEARANCE_M) continue;
-    clashes.push({
-      kind: 'head',
-      what: `${row} ${seat}`,
-      valueM: distanceM,
-      limitM: HEAD_CLEARANCE_M,
-    });
+    if (distanceM < HEAD_CLEARANCE_M)
+      yield { kind: 'head', what: `${row} ${seat}`, valueM: distanceM, limitM: HEAD_CLEARANCE_M };
   }
   const headroom = box.inRoom ? headroomM(box, box.inRoom, project) : null;
   if (headroom !== null && headroom < HEADROOM_M - TOUCH_M)
-    clashes.push({ kind: 'walkway', what: 'floor', valueM: headroom, limitM: HEADROOM_M });
+    yield { kind: 'walkway', what: 'floor', valueM: headroom, limitM: HEADROOM_M };
   const out = sidewaysOutM(box, project);
-  if (out > TOUCH_M) clashes.push({ kind: 'shell', what: 'shell', valueM: out, limitM: 0 });
-  return clashes;
+  if (out > TOUCH_M) yield { kind: 'shell', what: 'shell', valueM: out, limitM: 0 };
+  return undefined;
 }
 
 /** Height of what hangs above a place where people walk, m; null where nobody walks below it. */
