@@ -1,7 +1,7 @@
 /** Speakers: the layout, each place by tape measure, and the seat that angles are judged at. */
 
 import type { ReactElement } from 'react';
-import { mapPoint } from '../../core/room/point';
+import type { Point } from '../../core/room/project';
 import { seatsOf } from '../../core/room/seats';
 import { layoutEdit } from '../../core/speakers/layout-edit';
 import { LAYOUTS } from '../../core/speakers/layouts';
@@ -97,7 +97,9 @@ function PlaceFields({ channel }: { readonly channel: string }): ReactElement | 
               {
                 kind: 'speaker',
                 channel,
-                position: mapPoint(speaker.position, (at, i) => (i === axis ? value : at)),
+                position: speaker.position.map((at, i) =>
+                  i === axis ? value : at,
+                ) as unknown as Point,
               },
               gesture,
             )
