@@ -112,7 +112,8 @@ export function designFaults(
     check('surfaceMassKgM2', 'Surface mass', 'surfaceMassKgM2', design.surfaceMassKgM2);
   }
   if (design.kind === 'perforated' || design.kind === 'slotted') {
-    check('panelThicknessM', 'Panel thickness', 'panelThicknessM', design.panelThicknessM);
+    const what = design.kind === 'slotted' ? 'Slat thickness' : 'Panel thickness';
+    check('panelThicknessM', what, 'panelThicknessM', design.panelThicknessM);
   }
   if (design.kind === 'perforated') {
     check('holeDiameterM', 'Hole diameter', 'holeDiameterM', design.holeDiameterM);

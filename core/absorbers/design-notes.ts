@@ -1,5 +1,6 @@
 /** What the figures of a design hold for, in plain words. */
 
+import { bandName } from '../quantity/bands';
 import type { Design } from './design';
 import { POROUS_MODEL_NAMES } from './porous';
 
@@ -15,8 +16,7 @@ export interface Validity {
 
 /** `120 Hz`, `1.2 kHz`. */
 export function frequencyText(hz: number): string {
-  const figure = Number(hz.toPrecision(2));
-  return figure >= 1000 ? `${figure / 1000} kHz` : `${figure} Hz`;
+  return bandName(Number(hz.toPrecision(2)));
 }
 
 /** One sentence or two each; the weightiest first. */

@@ -4,6 +4,7 @@ import { decayOfMode } from '../modes/modal-decay';
 import { DEFAULT_DECAY_S, type Damping } from '../response/path';
 import type { ShellField } from '../response/field';
 import { FACES_BY_AXIS, type Axis } from '../room/faces';
+import { farCorner } from '../room/point';
 import type { Point, Project } from '../room/project';
 import type { FreeSpace } from '../room/space';
 import { coverageOfFaces } from '../shape-modes/on-faces';
@@ -72,7 +73,7 @@ function faceAt(
   side: -1 | 1,
   sliverM: number,
 ): string | null {
-  const far = [room.size.width, room.size.length, room.size.height][axis] ?? 0;
+  const far = farCorner(room.size)[axis];
   const atShell = side === 1 ? middle[axis] > far - sliverM / 2 : middle[axis] < sliverM / 2;
   if (atShell) return FACES_BY_AXIS[axis]?.[side === 1 ? 1 : 0] ?? null;
   const beyond: [number, number, number] = [...middle];

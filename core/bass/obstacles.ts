@@ -1,10 +1,10 @@
 /** Why a box cannot stand at a place. */
 
-import { FACE_NORMALS, patchSide } from '../room/faces';
-import type { Face, Patch, Point, Project, Row } from '../room/project';
+import { isDoor, planeOf, sweepBefore } from '../room/openings';
+import type { Patch, Point, Project, Row } from '../room/project';
 import { screenRect } from '../room/screen';
 import { rowCentreX } from '../room/seats';
-import { isInTheOpen } from '../room/space';
+import { isInTheOpen, outsideShellM } from '../room/space';
 
 export type Obstacle =
   /** It would stand in a solid of this id. */
@@ -47,18 +47,11 @@ export function obstacleOf(project: Project, position: Point, boxM: number): Obs
   );
   if (solid) return { kind: 'fitting', id: solid.id };
 
-  const out = Math.max(
-    -plan[0],
-    -plan[1],
-    plan[2] - size.width,
-    plan[3] - size.length,
-    half - z,
-    z + half - size.height,
-  );
+  const out = outsideShellM(size, [plan[0], plan[1], z - half], [plan[2], plan[3], z + half]);
   if (out > TOUCH_M || !isInTheOpen(position, project.room)) return { kind: 'outside' };
 
   const door = project.room.patches.find((patch) => {
-    const swing = isDoor(patch) ? swingOf(project, patch) : null;
+    const swing = swingOf(project, patch);
     return swing !== null && overlaps(plan, swing);
   });
   if (door) return { kind: 'door', id: door.id };
@@ -74,27 +67,11 @@ export function obstacleOf(project: Project, position: Point, boxM: number): Obs
   return null;
 }
 
-/** A patch is a door by its name. */
-const isDoor = (patch: Patch): boolean => patch.id.startsWith('door');
-
-/** The floor that a leaf as wide as the opening swings over; null for what lies in floor or ceiling. */
-function swingOf(project: Project, patch: Patch): Plan | null {
-  const face: Face = patchSide(patch.face);
-  const { axis, side } = FACE_NORMALS[face];
-  if (axis === 2) return null;
-  const [owner] = patch.face.split(':');
-  const solid = patch.face.includes(':')
-    ? project.room.solids.find(({ id }) => id === owner)
-    : undefined;
-  const far = axis === 0 ? project.room.size.width : project.room.size.length;
-  // A wall is seen from within, a solid from without.
-  const wall = solid ? (side === 1 ? solid.max[axis] : solid.min[axis]) : side === 1 ? far : 0;
-  const inwards = solid ? side : -side;
-  // The first axis of a wall runs along the floor.
-  const [low, , high] = patch.rect;
-  const swing = wall + inwards * (high - low);
-  const [near, deep] = [Math.min(wall, swing), Math.max(wall, swing)];
-  return axis === 0 ? [near, low, deep, high] : [low, near, high, deep];
+/** The floor that the leaf of a door swings over; null for what is no door, or lies in floor or ceiling. */
+function swingOf({ room }: Project, patch: Patch): Plan | null {
+  const plane = isDoor(patch) ? planeOf(room, patch.face) : null;
+  const sweep = plane && sweepBefore(plane, patch.rect);
+  return sweep && [sweep.min[0], sweep.min[1], sweep.max[0], sweep.max[1]];
 }
 
 /** The first seat of the row whose footprint or whose ears the box comes too near to; 0 for none. */

@@ -1,6 +1,6 @@
 /** The faces as the formulas see them that look at more than the mean coefficient. */
 
-import { FACE_NORMALS, patchSide, type Axis } from '../room/faces';
+import { AXES, type Axis, FACE_NORMALS, patchSide } from '../room/faces';
 import { absorptionExponent, type DecayInput } from './reverberation';
 
 /** One finish on one face. */
@@ -39,7 +39,7 @@ export function facePairs(faces: readonly FaceAbsorption[]): readonly FacePair[]
     areas[axis] += areaM2;
     absorbed[axis] += areaM2 * coefficient;
   }
-  return ([0, 1, 2] as const).flatMap((axis) => {
+  return AXES.flatMap((axis) => {
     const areaM2 = areas[axis];
     if (areaM2 <= 0) return [];
     const meanCoefficient = absorbed[axis] / areaM2;

@@ -9,6 +9,7 @@ import {
 } from '../modes/axial-spacing';
 import type { ShellMode } from '../modes/shell-modes';
 import { bayOf } from '../proportions/bay';
+import { SIDES } from '../room/project';
 import type { FindingContext } from './context';
 import { LOOK_INWARD_M, nearestEvenerSize } from './evener-size';
 import type { Finding, Remedy } from './finding';
@@ -96,7 +97,6 @@ function nearness({ lowHz, highHz }: PileUp): string {
 
 /** `length 4` for (0,4,0). */
 function modeName({ order }: ShellMode): string {
-  const sides = ['width', 'length', 'height'];
   const axis = order.findIndex((n) => n > 0);
-  return `${sides[axis] ?? ''} ${order[axis] ?? 0}`;
+  return `${SIDES[axis] ?? ''} ${order[axis] ?? 0}`;
 }

@@ -6,6 +6,7 @@ import type { FaceAbsorption, FacesInput } from '../decay/face-absorption';
 import { METHODS } from '../decay/methods';
 import { targetSource } from '../decay/target';
 import { JUDGED_BY, verdictOf, type Verdict } from '../decay/verdict';
+import { bandName } from '../quantity/bands';
 import { absorptionAt, finishLookup, type Finish } from '../room/finishes';
 import { FACES, type Face } from '../room/project';
 import type { FindingContext } from './context';
@@ -74,10 +75,6 @@ function timesText({ methods }: DecayBand): string {
     : `${text} (Eyring; ${other.toFixed(2)} s by Arau-Puchades)`;
 }
 
-export function bandName(hz: number): string {
-  return hz >= 1000 ? `${hz / 1000} kHz` : `${hz} Hz`;
-}
-
 interface Change {
   readonly face: Face;
   readonly finish: Finish;
@@ -99,8 +96,9 @@ function finishRemedies(context: FindingContext): readonly Remedy[] {
     for (const id of REMEDY_FINISHES[kind]) {
       const finish = lookup(id);
       if (!finish || id === project.room.finishes[face]) continue;
-      const outsideS = outsideAfter(context, bands, { face, finish });
-      if (outsideS < (best?.outsideS ?? now - 0.02)) best = { face, finish, outsideS };
+      const leastS: number = best?.outsideS ?? now - 0.02;
+      const outsideS = outsideAfter(context, bands, { face, finish }, leastS);
+      if (outsideS < leastS) best = { face, finish, outsideS };
     }
   }
   if (!best) return [{ text: 'No single face mends it: change two finishes, or part of a wall.' }];
@@ -112,17 +110,22 @@ function finishRemedies(context: FindingContext): readonly Remedy[] {
   ];
 }
 
+/** Seconds outside the corridor after the change, all bands together; infinite where not below `belowS`. */
 function outsideAfter(
   context: FindingContext,
   bands: readonly DecayBand[],
   change: Change,
+  belowS: number,
 ): number {
-  return bands.reduce((sum, band) => {
+  let sum = 0;
+  for (const band of bands) {
     const input = refinished(context, band, change);
     if (!input) return Infinity;
     const times = JUDGED_BY.map((id) => METHODS[id].timeS(input));
-    return sum + Math.abs(verdictOf(band, times).outsideS);
-  }, 0);
+    sum += Math.abs(verdictOf(band, times).outsideS);
+    if (sum >= belowS) return Infinity;
+  }
+  return sum;
 }
 
 /** Mean of the Eyring times at 500 Hz and 1 kHz after the change, s. */

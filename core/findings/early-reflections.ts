@@ -1,6 +1,7 @@
 /** Faces whose reflections reach a seat too early and too loud, with the panel that catches the worst. */
 
-import { faceAxes, patchSide } from '../room/faces';
+import { bandName } from '../quantity/bands';
+import { faceAxes, faceName, patchSide } from '../room/faces';
 import { finishLookup } from '../room/finishes';
 import type { Edit } from '../room/edits';
 import type { Patch } from '../room/project';
@@ -16,7 +17,7 @@ import {
 } from '../reflections/early-limit';
 import { coveredDb, panelFor, type Panel } from '../reflections/panel';
 import type { FindingContext } from './context';
-import { bandName, REMEDY_FINISHES } from './decay';
+import { REMEDY_FINISHES } from './decay';
 import type { Finding, Remedy } from './finding';
 
 /** The three worst faces are told one by one, the others by their number. */
@@ -28,9 +29,7 @@ export function earlyReflectionFindings(context: FindingContext): readonly Findi
   const { project, speedMS } = context;
   const reference = referenceSeat(project);
   // The limit is one for the listening position; what other seats get is shown with the loudspeakers.
-  const heard = earlyReflections(project, speedMS).filter(
-    ({ seat }) => seat.row === reference?.row && seat.seat === reference.seat,
-  );
+  const heard = earlyReflections(project, speedMS, EARLY_LIMIT, reference ? [reference] : []);
   const faces = facesOverLimit(heard);
   const told = faces.slice(0, MOST_FACES);
   const others = faces.length - told.length;
@@ -74,20 +73,24 @@ function remedies(context: FindingContext, { over, worst }: FaceReflections): re
     what: `${what} on the ${faceName(worst.hit.face)}`,
   });
   const one: Remedy = { text: panelText(context, first), edit: change([first.patch], 'panel') };
-  const { panels, kept } = panelsFor(context, over);
+  const { panels, kept } = panelsFor(context, over, first);
   if (panels.length < 2) return [one];
   const text = `Put ${panels.length} such panels where the loudest reflections meet it: ${kept} of the ${over.length} then keep the limit.`;
   return [one, { text, edit: change(panels, 'panels') }];
 }
 
-/** Panels for the loudest of `over` that no other panel catches, and how many then keep the limit. */
+/**
+ * Panels for the loudest of `over` that no other panel catches, and how many then keep the limit. That
+ * of the loudest of all is known already.
+ */
 function panelsFor(
   { project }: FindingContext,
   over: readonly EarlyReflection[],
+  { patch: first }: Panel,
 ): { readonly panels: readonly Patch[]; readonly kept: number } {
   const lookup = finishLookup(project);
-  const panels: Patch[] = [];
-  for (const reflection of over) {
+  const panels: Patch[] = [first];
+  for (const reflection of over.slice(1)) {
     if (panels.length === MOST_PANELS) break;
     if (panels.some((panel) => isOn(panel, reflection))) continue;
     const patches = [...project.room.patches, ...panels];
@@ -135,18 +138,6 @@ export function withoutPanel({ hit }: Pick<EarlyReflection, 'hit'>): string {
   return hit.patch === null
     ? 'No panel of a usual finish fits there and helps: move the loudspeaker or the seats, so that the reflection comes later or meets another face.'
     : `It meets the patch "${hit.patch}": give that a finish that absorbs more, or move the loudspeaker.`;
-}
-
-const WALLS = { front: 'screen wall', back: 'back wall', left: 'left wall', right: 'right wall' };
-const SIDES = { floor: 'underside', ceiling: 'top' };
-
-/** `left wall`, `ceiling`, `underside of "duct"`. */
-export function faceName(face: string): string {
-  const side = patchSide(face);
-  const split = face.lastIndexOf(':');
-  if (split === -1) return side === 'floor' || side === 'ceiling' ? side : WALLS[side];
-  const part = side === 'floor' || side === 'ceiling' ? SIDES[side] : `${side} side`;
-  return `${part} of "${face.slice(0, split)}"`;
 }
 
 function channelName({ speakers }: FindingContext, label: string): string {

@@ -1,16 +1,19 @@
 /** A small search: the one side to bring in so that the axial modes follow each other more evenly. */
 
 import {
-  axialModes,
+  axialModesOf,
   axialSpacing,
+  rising,
   CLOSEST_AXIAL_HZ,
   LISTED_TO_HZ,
   WIDEST_AXIAL_GAP_HZ,
   type AxialSpacing,
 } from '../modes/axial-spacing';
+import type { ShellMode } from '../modes/shell-modes';
+import { LEAST_CEILING_M } from '../proportions/bay';
 import { roundLength } from '../quantity/length';
-import type { Bay, ShellSize } from '../room/project';
-import { LEAST_CEILING_M } from './shell';
+import type { Bay, ShellSize, Side } from '../room/project';
+import { SIDES } from '../room/project';
 
 /** How far inward a remedy looks, m: what is bought with lining, not digging. */
 export const LOOK_INWARD_M = 0.4;
@@ -46,19 +49,28 @@ export function nearestEvenerSize(
   belowHz: number,
   stepM: number,
   bay: Bay,
-): { readonly side: keyof ShellSize; readonly size: ShellSize } | null {
-  const score = (candidate: ShellSize): number =>
-    unevennessHz(axialSpacing(axialModes(candidate, speedMS), LISTED_TO_HZ), belowHz);
-  let best = { score: score(size) * (1 - WORTHWHILE), side: null as keyof ShellSize | null, size };
+): { readonly side: Side; readonly size: ShellSize } | null {
+  const score = (modes: readonly ShellMode[]): number =>
+    unevennessHz(axialSpacing(rising(modes), LISTED_TO_HZ), belowHz);
+  const modesOf = (side: Side, lengthM = size[side]): readonly ShellMode[] =>
+    axialModesOf(side, lengthM, speedMS);
+  const now = score(SIDES.flatMap((side) => modesOf(side)));
+  let best = { score: now * (1 - WORTHWHILE), side: null as Side | null, size };
   for (const side of ['length', 'width', 'height'] as const) {
     if (bay.fixed.includes(side)) continue;
+    // What the other two sides bring stays; sorted already, one more side is merged in quickly.
+    const others = rising(
+      SIDES.filter((other) => other !== side).flatMap((other) => modesOf(other)),
+    );
     const least = Math.max(bay.least[side], side === 'height' ? LEAST_CEILING_M : 0);
     for (let n = Math.ceil(size[side] / stepM - 1e-6) - 1; ; n--) {
       const value = roundLength(n * stepM);
       if (value < Math.max(least, size[side] - LOOK_INWARD_M)) break;
-      const candidate = { ...size, [side]: value };
-      const found = score(candidate) + (size[side] - value) * WORTH_HZ_PER_M;
-      if (found < best.score) best = { score: found, side, size: candidate };
+      // No unevenness is below 0, so a smaller room can only be worth less.
+      if ((size[side] - value) * WORTH_HZ_PER_M >= best.score) break;
+      const found =
+        score([...others, ...modesOf(side, value)]) + (size[side] - value) * WORTH_HZ_PER_M;
+      if (found < best.score) best = { score: found, side, size: { ...size, [side]: value } };
     }
   }
   return best.side === null ? null : { side: best.side, size: best.size };

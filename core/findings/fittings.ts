@@ -1,6 +1,7 @@
 /** Fittings that leave no room, cut it up, stick out of it, or leave layers too thin to matter. */
 
 import type { Project, Solid } from '../room/project';
+import { outsideShellM } from '../room/space';
 import { shapeGrid, SLIVER_M, type MovedFace, type ShapeRefusal } from '../shape-modes/grid';
 import type { FindingContext } from './context';
 import type { Finding } from './finding';
@@ -147,11 +148,7 @@ function stickingOut(
   solid: Solid,
   lengthText: FindingContext['lengthText'],
 ): readonly Finding[] {
-  const far = [room.size.width, room.size.length, room.size.height];
-  const out = Math.max(
-    ...solid.min.map((at) => -at),
-    ...solid.max.map((at, axis) => at - (far[axis] ?? 0)),
-  );
+  const out = outsideShellM(room.size, solid.min, solid.max);
   if (out <= 0.0005) return [];
   return [
     {

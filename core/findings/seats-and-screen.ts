@@ -4,6 +4,7 @@ import { roundLength } from '../quantity/length';
 import type { Project, Row } from '../room/project';
 import { rowCentreX } from '../room/seats';
 import { screenRect } from '../room/screen';
+import { outsideShellM } from '../room/space';
 import type { FindingContext } from './context';
 import type { Finding } from './finding';
 
@@ -12,7 +13,7 @@ const KEEP_OFF_M = 0.3;
 
 export function seatFindings(context: FindingContext): readonly Finding[] {
   const { project, lengthText } = context;
-  const { width, length, height } = project.room.size;
+  const { width, height } = project.room.size;
   const findings: Finding[] = [];
   if (project.seating.rows.length === 0) {
     findings.push({
@@ -32,12 +33,10 @@ export function seatFindings(context: FindingContext): readonly Finding[] {
     const half = ((row.seats - 1) / 2) * row.pitchM;
     const centre = rowCentreX(row, width);
     const ears = row.riserM + row.earHeightM;
-    const out = Math.max(
-      -row.y,
-      row.y - length,
-      half - centre,
-      centre + half - width,
-      ears - height,
+    const out = outsideShellM(
+      project.room.size,
+      [centre - half, row.y, ears],
+      [centre + half, row.y, ears],
     );
     if (out < 0) continue;
     // Moving the row along the room helps only where that is all that is wrong.
@@ -136,7 +135,11 @@ function overlapFindings({ project, lengthText }: FindingContext): readonly Find
 export function screenFindings({ project, lengthText }: FindingContext): readonly Finding[] {
   const { width, height } = project.room.size;
   const rect = screenRect(project);
-  const out = Math.max(-rect.leftX, rect.rightX - width, rect.topZ - height);
+  const out = outsideShellM(
+    project.room.size,
+    [rect.leftX, 0, rect.bottomZ],
+    [rect.rightX, 0, rect.topZ],
+  );
   if (out <= 0.0005) return [];
   const { widthM, aspect, bottomM, centreX } = project.screen;
   const centre = centreX ?? width / 2;

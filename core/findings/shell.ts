@@ -1,12 +1,11 @@
 /** What the finished size itself brings: head room, and whether the bay has it. */
 
-import { withinBay } from '../proportions/bay';
-import type { ShellSize } from '../room/project';
+import { LEAST_CEILING_M, withinBay } from '../proportions/bay';
+import { farCorner } from '../room/point';
+import type { Side } from '../room/project';
+import { SIDES } from '../room/project';
 import type { FindingContext } from './context';
 import type { Finding } from './finding';
-
-/** Least ceiling height of a habitable room, m: 7 ft (IRC R305.1). */
-export const LEAST_CEILING_M = 2.134;
 
 export function shellFindings({ project, lengthText }: FindingContext): readonly Finding[] {
   const findings: Finding[] = [];
@@ -37,8 +36,6 @@ export function shellFindings({ project, lengthText }: FindingContext): readonly
   return findings;
 }
 
-const SIDES: readonly (keyof ShellSize)[] = ['width', 'length', 'height'];
-
 /** A room that the bay does not allow: by the side that is furthest out. */
 function bayFindings(
   project: FindingContext['project'],
@@ -51,7 +48,7 @@ function bayFindings(
     const out = Math.max(size[side] - bay.largest[side], bay.least[side] - size[side]);
     return { side, limit, out };
   });
-  const none = { side: 'width' as keyof ShellSize, limit: 0, out: 0 };
+  const none = { side: 'width' as Side, limit: 0, out: 0 };
   const worst = sides.reduce((a, b) => (b.out > a.out ? b : a), none);
   if (worst.out < 0.0005) return [];
   const { side, limit, out } = worst;
@@ -69,7 +66,7 @@ function bayFindings(
       source: 'the bay, as entered',
       remedies: [
         {
-          text: `Bring the room within the bay: ${[fitted.width, fitted.length, fitted.height].map(lengthText).join(' by ')}.`,
+          text: `Bring the room within the bay: ${farCorner(fitted).map(lengthText).join(' by ')}.`,
           edit: { kind: 'size', size: fitted },
         },
       ],

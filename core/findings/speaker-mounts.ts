@@ -1,6 +1,7 @@
 /** Loudspeakers that cannot be held as they are said to be, or that aim at nobody. */
 
 import { roundLength } from '../quantity/length';
+import { mapPoint } from '../room/point';
 import type { PlacedSpeaker, Point } from '../room/project';
 import { seatsOf } from '../room/seats';
 import { BRACKET_M, FLUSH_M, speakerBox, type SpeakerBox } from '../speakers/box';
@@ -110,9 +111,9 @@ function badlyHeld(
 /** The place with its baffle so far before the surface, m. */
 function atDepth({ position }: PlacedSpeaker, { face, axis }: SpeakerBox, depthM: number): Point {
   if (!face) return position;
-  return position.map((at, n) =>
+  return mapPoint(position, (at, n) =>
     n === axis ? roundLength(face.at + face.inward * depthM) : at,
-  ) as unknown as Point;
+  );
 }
 
 function about(

@@ -1,8 +1,9 @@
 /** Loudspeakers outside the room, inside a fitting, at the ears, or at the wrong angle. */
 
 import { roundLength } from '../quantity/length';
-import type { Point, Project } from '../room/project';
-import { isInside, isInTheOpen } from '../room/space';
+import { farCorner, mapPoint } from '../room/point';
+import type { Project } from '../room/project';
+import { isInside, isInTheOpen, outsideShellM } from '../room/space';
 import type { Channel } from '../speakers/layouts';
 import type { SpeakerResult } from '../speakers/judge';
 import { nominalPlace, placeAtAngle, WALL_CLEARANCE_M } from '../speakers/nominal-place';
@@ -63,15 +64,14 @@ function outsideOf(
   speaker: SpeakerResult,
   channel: Channel,
 ): Finding | null {
-  const { width, length, height } = project.room.size;
-  const far = [width, length, height];
+  const far = farCorner(project.room.size);
   const { position } = speaker;
-  const out = Math.max(...position.map((at, axis) => Math.max(-at, at - (far[axis] ?? 0))));
+  const out = outsideShellM(project.room.size, position);
   const solid = project.room.solids.find(({ min, max }) => isInside(position, min, max));
   if (out <= 0 && !solid) return null;
-  const inside = position.map((at, axis) =>
-    roundLength(Math.min(Math.max(at, WALL_CLEARANCE_M), (far[axis] ?? 0) - WALL_CLEARANCE_M)),
-  ) as unknown as Point;
+  const inside = mapPoint(position, (at, axis) =>
+    roundLength(Math.min(Math.max(at, WALL_CLEARANCE_M), far[axis] - WALL_CLEARANCE_M)),
+  );
   const nominal = nominalPlace(project, channel);
   const remedies: Remedy[] = [];
   if (out > 0 && isInTheOpen(inside, project.room)) {

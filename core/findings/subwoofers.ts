@@ -1,8 +1,9 @@
 /** Subwoofers that stand outside the room or inside a fitting. */
 
 import { roundLength } from '../quantity/length';
+import { farCorner } from '../room/point';
 import type { Point, Project } from '../room/project';
-import { isInside, isInTheOpen } from '../room/space';
+import { isInside, isInTheOpen, outsideShellM } from '../room/space';
 import type { FindingContext } from './context';
 import type { Finding } from './finding';
 
@@ -12,7 +13,7 @@ const OFF_FACE_M = 0.25;
 export function subwooferFindings({ project, lengthText }: FindingContext): readonly Finding[] {
   return project.speakers.subwoofers.flatMap(({ id, position }): readonly Finding[] => {
     if (isInTheOpen(position, project.room)) return [];
-    const out = Math.max(...overshoot(position, project));
+    const out = outsideShellM(project.room.size, position);
     const solid = project.room.solids.find(({ min, max }) => isInside(position, min, max));
     const place = nearestOpen(position, project);
     return [
@@ -43,16 +44,10 @@ export function subwooferFindings({ project, lengthText }: FindingContext): read
   });
 }
 
-/** By how much the place lies outside along each axis, m; negative inside. */
-function overshoot(at: Point, { room }: Project): readonly number[] {
-  const far = [room.size.width, room.size.length, room.size.height];
-  return at.map((value, axis) => Math.max(-value, value - (far[axis] ?? 0)));
-}
-
 /** The free place nearest to `at`, half a box off walls and fittings; null where there is none. */
 function nearestOpen(at: Point, project: Project): Point | null {
   const { room } = project;
-  const far: Point = [room.size.width, room.size.length, room.size.height];
+  const far = farCorner(room.size);
   const along = (axis: 0 | 1 | 2): readonly number[] => {
     const high = far[axis] - OFF_FACE_M;
     const edges = room.solids.flatMap((solid) => [

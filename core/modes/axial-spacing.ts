@@ -4,7 +4,8 @@
  * Source: Handbook for Sound Engineers, ch. 6, after Gilford (BBC practice).
  */
 
-import type { ShellSize } from '../room/project';
+import type { ShellSize, Side } from '../room/project';
+import { SIDES } from '../room/project';
 import type { ShellMode } from './shell-modes';
 
 export const CLOSEST_AXIAL_HZ = 5;
@@ -42,17 +43,25 @@ export interface AxialSpacing {
  * measured to.
  */
 export function axialModes(size: ShellSize, speedMS: number): readonly ShellMode[] {
-  const one = (length: number, order: (n: number) => ShellMode['order']): ShellMode[] =>
-    Array.from({ length: Math.floor((2 * LISTED_TO_HZ * length) / speedMS) + 1 }, (_, i) => ({
-      frequencyHz: ((i + 1) * speedMS) / (2 * length),
-      order: order(i + 1),
-      kind: 'axial' as const,
-    }));
-  return [
-    ...one(size.width, (n) => [n, 0, 0]),
-    ...one(size.length, (n) => [0, n, 0]),
-    ...one(size.height, (n) => [0, 0, n]),
-  ].sort((a, b) => a.frequencyHz - b.frequencyHz);
+  return rising(SIDES.flatMap((side) => axialModesOf(side, size[side], speedMS)));
+}
+
+/** Modes by their frequency, lowest first. */
+export const rising = (modes: readonly ShellMode[]): readonly ShellMode[] =>
+  [...modes].sort((a, b) => a.frequencyHz - b.frequencyHz);
+
+/** Those of one side alone, rising. */
+export function axialModesOf(side: Side, lengthM: number, speedMS: number): readonly ShellMode[] {
+  const count = Math.floor((2 * LISTED_TO_HZ * lengthM) / speedMS) + 1;
+  return Array.from({ length: count }, (_, i) => ({
+    frequencyHz: ((i + 1) * speedMS) / (2 * lengthM),
+    order: [
+      side === 'width' ? i + 1 : 0,
+      side === 'length' ? i + 1 : 0,
+      side === 'height' ? i + 1 : 0,
+    ] as const,
+    kind: 'axial' as const,
+  }));
 }
 
 /** Spacing of the axial modes among `modes` (rising). A gap is judged where it begins below `limitHz`. */

@@ -3,6 +3,7 @@
 import { radians } from '../quantity/angle';
 import { roundLength } from '../quantity/length';
 import { faceAxes, patchSide } from '../room/faces';
+import { mapPoint } from '../room/point';
 import type { Mount, PlacedSpeaker, Point, Room } from '../room/project';
 import { isInTheOpen } from '../room/space';
 import { isOnPicture, speakerBox, USUAL_BOX_M, type SpeakerBox } from '../speakers/box';
@@ -152,13 +153,13 @@ function meets(
   return { face: seen.face, position: rounded(seen.at(slope)) };
 }
 
-const rounded = (at: Point): Point => at.map(roundLength) as unknown as Point;
+const rounded = (at: Point): Point => mapPoint(at, roundLength);
 
 /** A millimetre from the place to the ears: what lies on a face is not in what is behind it. */
 function towards(place: Point, ears: Point): Point {
   const share =
     SLACK_M / Math.max(Math.hypot(...place.map((at, n) => (ears[n] ?? at) - at)), SLACK_M);
-  return place.map((at, n) => at + ((ears[n] ?? at) - at) * share) as unknown as Point;
+  return mapPoint(place, (at, n) => at + (ears[n] - at) * share);
 }
 
 /** True where the face is large enough around the place for the front of the box. */

@@ -2,6 +2,7 @@
 
 import { METRES_PER_INCH } from '../quantity/length';
 import { FACE_NORMALS, patchSide } from '../room/faces';
+import { mapPoint } from '../room/point';
 import { MOUNTS, type Mount, type Point, type Project } from '../room/project';
 import { referenceSeat, seatsOf, type Seat } from '../room/seats';
 import { speakerBox, type SpeakerBox } from '../speakers/box';
@@ -59,5 +60,5 @@ export function onStuds(place: Point, face: string, mount: Mount, pitchM: number
   const along = FACE_NORMALS[patchSide(face)].axis === 0 ? 1 : 0;
   const shift = mount === 'in-wall' ? 0.5 : 0;
   const at = (Math.round(place[along] / pitchM - shift) + shift) * pitchM;
-  return place.map((value, axis) => (axis === along ? at : value)) as unknown as Point;
+  return mapPoint(place, (value, axis) => (axis === along ? at : value));
 }

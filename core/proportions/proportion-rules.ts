@@ -1,5 +1,6 @@
 /** Rules that look only at the proportions of the shell. */
 
+import { farCorner } from '../room/point';
 import type { ShellSize } from '../room/project';
 
 /** Proportions to the height: the longer floor side counts as the length, whichever way the screen hangs. */
@@ -30,7 +31,7 @@ export function inequalityMargin({ width, length }: Proportions): number {
 
 /** Smallest distance of a ratio of two sides to a whole number from 1 up, as a share of that number. */
 export function wholeRatioDistance(size: ShellSize): number {
-  const sides = [size.width, size.length, size.height].sort((a, b) => a - b);
+  const sides = [...farCorner(size)].sort((a, b) => a - b);
   const [low = 1, middle = 1, high = 1] = sides;
   const off = [middle / low, high / low, high / middle].map((ratio) => {
     const whole = Math.max(1, Math.round(ratio));

@@ -4,7 +4,7 @@
  */
 
 import { roundLength } from '../quantity/length';
-import type { Bay, ShellSize } from '../room/project';
+import { SIDES, type Bay, type ShellSize, type Side } from '../room/project';
 import { unevennessHz, unevennessSpace } from './unevenness';
 
 export interface FoundRoom {
@@ -18,10 +18,12 @@ export interface SearchResult {
   readonly rooms: readonly FoundRoom[];
   /** Rooms that were looked at. */
   readonly tried: number;
+  /** Share of the search that was done: less than 1 where it was stopped. */
+  readonly share: number;
 }
 
 /** Side lengths from least to largest in whole steps, both ends kept; the present one where fixed. */
-export function sideSteps(bay: Bay, present: ShellSize, side: keyof ShellSize): readonly number[] {
+export function sideSteps(bay: Bay, present: ShellSize, side: Side): readonly number[] {
   if (bay.fixed.includes(side)) return [present[side]];
   const [low, high] = [bay.least[side], bay.largest[side]];
   const steps = [low];
@@ -34,10 +36,7 @@ export function sideSteps(bay: Bay, present: ShellSize, side: keyof ShellSize): 
 
 /** Rooms that a search in this bay would look at. */
 export function searchSize(bay: Bay, present: ShellSize): number {
-  return (['width', 'length', 'height'] as const).reduce(
-    (product, side) => product * sideSteps(bay, present, side).length,
-    1,
-  );
+  return SIDES.reduce((product, side) => product * sideSteps(bay, present, side).length, 1);
 }
 
 /** Rooms between two reports of progress: some milliseconds. */
@@ -48,14 +47,15 @@ const AREA_CELLS = 6;
 const HEIGHT_CELLS = 3;
 
 /**
- * Scan the bay. Yields the share done every few thousand rooms; returns the best rooms. Runs empty (no rooms)
+ * Scan the bay, the narrowest rooms first. Yields the share done every few thousand rooms; returns the
+ * best rooms, at once those found so far where it is told to stop (`next(true)`). Runs empty (no rooms)
  * where no room of the bay has the least floor area.
  */
 export function* searchRooms(
   bay: Bay,
   present: ShellSize,
   speedMS: number,
-): Generator<number, SearchResult> {
+): Generator<number, SearchResult, boolean | undefined> {
   const widths = sideSteps(bay, present, 'width');
   const lengths = sideSteps(bay, present, 'length');
   const heights = sideSteps(bay, present, 'height');
@@ -69,7 +69,9 @@ export function* searchRooms(
     for (const [j, length] of lengths.entries()) {
       if (sinceYield >= ROOMS_PER_SLICE) {
         sinceYield = 0;
-        yield (i + j / lengths.length) / widths.length;
+        const share = (i + j / lengths.length) / widths.length;
+        const stop = yield share;
+        if (stop === true) return { rooms: unbeaten([...cells.values()]), tried, share };
       }
       const floorM2 = width * length;
       if (floorM2 < bay.leastFloorM2) continue;
@@ -92,7 +94,7 @@ export function* searchRooms(
       }
     }
   }
-  return { rooms: unbeaten([...cells.values()]), tried };
+  return { rooms: unbeaten([...cells.values()]), tried, share: 1 };
 }
 
 /** Which of `count` equal parts of the range the value lies in. */

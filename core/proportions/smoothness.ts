@@ -7,7 +7,7 @@
  * ones (at 72 m3 a cube is worse than five rooms of six at T = 1 s, and middling at 0.3 s).
  */
 
-import { shellModes } from '../modes/shell-modes';
+import { type ModeOrder, shellModes } from '../modes/shell-modes';
 import type { ShellSize } from '../room/project';
 
 export const SMOOTHNESS_SOURCE =
@@ -25,31 +25,34 @@ export function cornerResponseDb(
   reverberationS: number,
 ): readonly number[] {
   const damping = (3 * Math.LN10) / reverberationS;
-  const modes = shellModes(size, speedMS, MODES_TO_HZ).map(({ frequencyHz, order }) => {
-    const odd = (order[0] + order[1] + order[2]) % 2 === 1;
-    const weight = order.reduce((product, n) => product * (n === 0 ? 1 : 2), 1);
-    return { squared: (2 * Math.PI * frequencyHz) ** 2, weight: odd ? -weight : weight };
-  });
+  const modes = shellModes(size, speedMS, MODES_TO_HZ);
+  // Before them the zero mode: the pressure of the whole room rising and falling together.
+  const squares = Float64Array.from([
+    0,
+    ...modes.map((mode) => (2 * Math.PI * mode.frequencyHz) ** 2),
+  ]);
+  const weights = Float64Array.from([1, ...modes.map((mode) => weightOf(mode.order))]);
   const levels: number[] = [];
   for (let hz = FROM_HZ; hz <= TO_HZ; hz++) {
     const w = 2 * Math.PI * hz;
     const imaginary = 2 * damping * w;
-    // The zero mode: the pressure of the whole room rising and falling together.
-    let [re, im] = term(-w * w, imaginary, 1);
-    for (const { squared, weight } of modes) {
-      const [a, b] = term(squared - w * w, imaginary, weight);
-      re += a;
-      im += b;
+    let [re, im] = [0, 0];
+    for (let n = 0; n < squares.length; n++) {
+      // The weight over (real + j imaginary).
+      const real = (squares[n] ?? 0) - w * w;
+      const norm = (weights[n] ?? 0) / (real * real + imaginary * imaginary);
+      re += real * norm;
+      im -= imaginary * norm;
     }
     levels.push(20 * Math.log10(w * Math.hypot(re, im)));
   }
   return levels;
 }
 
-/** weight / (real + j imaginary). */
-function term(real: number, imaginary: number, weight: number): [number, number] {
-  const norm = weight / (real * real + imaginary * imaginary);
-  return [real * norm, -imaginary * norm];
+/** Of a mode from corner to corner: more half waves weigh more, an odd number of them turns the sign. */
+function weightOf([x, y, z]: ModeOrder): number {
+  const weight = (x === 0 ? 1 : 2) * (y === 0 ? 1 : 2) * (z === 0 ? 1 : 2);
+  return (x + y + z) % 2 === 1 ? -weight : weight;
 }
 
 /** Rms deviation in dB of the corner response about its own line. */

@@ -7,6 +7,12 @@
 export const OCTAVES_HZ = [63, 125, 250, 500, 1000, 2000, 4000, 8000] as const;
 export type OctaveHz = (typeof OCTAVES_HZ)[number];
 
+/** An octave or another whole frequency in words: `125 Hz`, `1 kHz`. */
+export const bandName = (hz: number): string => (hz >= 1000 ? `${hz / 1000} kHz` : `${hz} Hz`);
+
+/** The same where there is room for a mark only: `125`, `1k`. */
+export const bandMark = (hz: number): string => (hz >= 1000 ? `${hz / 1000}k` : String(hz));
+
 /** Octave bands that nearly every published absorption table covers. */
 export const COMMON_OCTAVES_HZ = [125, 250, 500, 1000, 2000, 4000] as const;
 

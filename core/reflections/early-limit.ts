@@ -55,16 +55,16 @@ export interface EarlyReflection {
 /**
  * Every judged reflection of every loudspeaker at every seat, over the limit or not. Loudspeakers and
  * seats outside the free space have none, nor have pairs between which a fitting hides the direct sound,
- * nor faces without a figure in any of the octaves. Seats are those of `seatsOf`.
+ * nor faces without a figure in any of the octaves. All seats are heard where none are named.
  */
 export function earlyReflections(
   project: Project,
   speedMS: number,
   limit: EarlyLimit = EARLY_LIMIT,
+  seats: readonly Seat[] = seatsOf(project),
 ): readonly EarlyReflection[] {
   const reflecting = reflectingRoom(project.room);
   const finish = finishLookup(project);
-  const seats = seatsOf(project);
   const found: EarlyReflection[] = [];
   for (const { channel, position } of project.speakers.placed) {
     for (const seat of seats) {

@@ -2,6 +2,7 @@
 
 import { FACE_NORMALS, faceAxes, type Axis } from '../room/faces';
 import type { Rect } from '../room/patched-area';
+import { farCorner } from '../room/point';
 import { FACES, type Patch, type Point, type Room } from '../room/project';
 import { IN_PLANE_M } from './sight';
 
@@ -34,7 +35,7 @@ export interface Covering {
 
 /** Every face of `room` that can reflect into the room, shell faces first. */
 export function mirrorsOf(room: Room): readonly Mirror[] {
-  const far: Point = [room.size.width, room.size.length, room.size.height];
+  const far = farCorner(room.size);
   const patchesOn = (name: string): readonly Patch[] =>
     room.patches.filter((patch) => patch.face === name);
   const mirrors: Mirror[] = FACES.map((face): Mirror => {

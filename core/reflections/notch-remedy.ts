@@ -1,5 +1,7 @@
 /** What moves a boundary notch out of the way: another distance to the face, or a very thick absorber. */
 
+import { AXES } from '../room/faces';
+import { farCorner } from '../room/point';
 import type { Point, ShellSize } from '../room/project';
 import type { FaceNotch } from './boundary';
 
@@ -38,14 +40,12 @@ export function notchRemedy(
   if (notchHz === null || notchHz < bandHz[0] || notchHz > bandHz[1]) return null;
   const seatM = Math.abs(receiver[hit.axis] - hit.atM);
   const sidewaysM = Math.hypot(
-    ...([0, 1, 2] as const)
-      .filter((axis) => axis !== hit.axis)
-      .map((axis) => receiver[axis] - source[axis]),
+    ...AXES.filter((axis) => axis !== hit.axis).map((axis) => receiver[axis] - source[axis]),
   );
   const closerThanM = distanceForNotch(bandHz[1], seatM, sidewaysM, speedMS);
   const farther = distanceForNotch(bandHz[0], seatM, sidewaysM, speedMS);
   if (closerThanM === null) return null;
-  const shell = [size.width, size.length, size.height][hit.axis] ?? 0;
+  const shell = farCorner(size)[hit.axis];
   // Air lies on the source's side of the face: so much of it is left before the far shell face.
   const roomM = source[hit.axis] > hit.atM ? shell - hit.atM : hit.atM;
   const fartherThanM = farther !== null && farther <= roomM ? farther : null;

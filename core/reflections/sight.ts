@@ -5,6 +5,8 @@
  */
 
 import type { Axis } from '../room/faces';
+import { AXES } from '../room/faces';
+import { farCorner } from '../room/point';
 import type { Point, Room } from '../room/project';
 
 /** What lies nearer to a plane than this lies in it, m: far above the dust of binary arithmetic. */
@@ -19,11 +21,9 @@ export interface Sight {
   readonly planes: readonly [readonly number[], readonly number[], readonly number[]];
 }
 
-const AXES: readonly Axis[] = [0, 1, 2];
-
 /** The solids of `room`, ready to be looked past. */
 export function sightOf(room: Room): Sight {
-  const far: Point = [room.size.width, room.size.length, room.size.height];
+  const far = farCorner(room.size);
   const boxes = room.solids.map(({ min, max }) =>
     Float64Array.from([
       ...AXES.map((axis) => (min[axis] <= IN_PLANE_M ? -Infinity : min[axis] + IN_PLANE_M)),

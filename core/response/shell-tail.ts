@@ -9,6 +9,7 @@
  */
 
 import { shellModes } from '../modes/shell-modes';
+import { farCorner } from '../room/point';
 import type { Point, ShellSize } from '../room/project';
 import { resonance, type Tail } from './path';
 
@@ -28,7 +29,7 @@ export function shellTail(
   source: Point,
   receiver: Point,
 ): Tail {
-  const lengths = [size.width, size.length, size.height] as const;
+  const lengths = farCorner(size);
   const volume = lengths[0] * lengths[1] * lengths[2];
   const cosine = (n: number, axis: number): number => {
     const by = (n * Math.PI) / (lengths[axis] ?? 1);

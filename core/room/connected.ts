@@ -1,5 +1,6 @@
 /** Whether the free space hangs together: a room cut in two by its fittings is two rooms. */
 
+import { AXES } from './faces';
 import type { Room } from './project';
 import { airCells } from './space';
 
@@ -15,7 +16,7 @@ export function partsOfSpace(room: Room): number {
     const open = [start];
     seen[start] = 1;
     for (let at = open.pop(); at !== undefined; at = open.pop()) {
-      for (const axis of [0, 1, 2] as const) {
+      for (const axis of AXES) {
         const index = Math.floor(at / strides[axis]) % counts[axis];
         for (const side of [-1, 1]) {
           const beyond = index + side;

@@ -23,6 +23,7 @@ import type {
   Target,
 } from './project';
 import { mountedWith, placedWith, type Mounting } from './placed-speakers';
+import { SIDES } from './project';
 import { resizeShell } from './resize';
 import { isSame } from './same';
 
@@ -188,9 +189,7 @@ export function editName(edit: Edit, project: Project): string {
   switch (edit.kind) {
     case 'size': {
       const old = project.room.size;
-      const changed = (['width', 'length', 'height'] as const).filter(
-        (side) => old[side] !== edit.size[side],
-      );
+      const changed = SIDES.filter((side) => old[side] !== edit.size[side]);
       return changed.length === 1 ? `room ${changed[0] ?? ''}` : 'room size';
     }
     case 'finish':

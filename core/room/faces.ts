@@ -2,8 +2,9 @@
 
 import { FACES, type Face } from './project';
 
-/** An axis of the room: x, y or z. */
-export type Axis = 0 | 1 | 2;
+/** The axes of the room: x, y and z. */
+export const AXES = [0, 1, 2] as const;
+export type Axis = (typeof AXES)[number];
 
 /** Axis that a face is normal to, and on which side of its body it lies. */
 export const FACE_NORMALS: Readonly<Record<Face, { readonly axis: Axis; readonly side: -1 | 1 }>> =
@@ -33,4 +34,25 @@ export function faceAxes(face: Face): readonly [Axis, Axis] {
 export function patchSide(face: string): Face {
   const side = face.slice(face.lastIndexOf(':') + 1);
   return FACES.find((known) => known === side) ?? 'front';
+}
+
+const SHELL_NAMES: Readonly<Record<Face, string>> = {
+  front: 'screen wall',
+  back: 'back wall',
+  left: 'left wall',
+  right: 'right wall',
+  floor: 'floor',
+  ceiling: 'ceiling',
+};
+
+/** The side of a solid: `left side`, `underside`, `top`. */
+export function solidSideName(side: Face): string {
+  return side === 'floor' ? 'underside' : side === 'ceiling' ? 'top' : `${side} side`;
+}
+
+/** A face as a builder calls it: `left wall`, `ceiling`, `underside of "duct"`. */
+export function faceName(face: string): string {
+  const side = patchSide(face);
+  const split = face.lastIndexOf(':');
+  return split === -1 ? SHELL_NAMES[side] : `${solidSideName(side)} of "${face.slice(0, split)}"`;
 }

@@ -5,6 +5,7 @@
 
 import { roundLength } from '../quantity/length';
 import { DEFAULT_SOLID_FINISH } from './defaults';
+import { farCorner, mapPoint } from './point';
 import type { Point, Project, ShellSize, Solid, SolidKind } from './project';
 
 /** A fitting that the person can add by one press. */
@@ -84,10 +85,7 @@ export const FITTING_PRESETS: readonly FittingPreset[] = [
     kind: 'closet',
     title: 'Closet',
     about: '1 m square in the back right corner, to the ceiling',
-    place: ({ room }) => [
-      [room.size.width - 1, room.size.length - 1, 0],
-      [room.size.width, room.size.length, room.size.height],
-    ],
+    place: ({ room }) => [[room.size.width - 1, room.size.length - 1, 0], farCorner(room.size)],
     finish: DEFAULT_SOLID_FINISH,
   },
   {
@@ -117,18 +115,15 @@ export const LEAST_EXTENT_M = 0.02;
 
 /** The preset as a solid of the project, with an id of its own, cut to the shell. */
 export function fittingFrom(preset: FittingPreset, project: Project): Solid {
-  const { width, length, height } = project.room.size;
-  const far: Point = [width, length, height];
+  const far = farCorner(project.room.size);
   const [low, high] = preset.place(project);
-  const cut = (at: number, axis: 0 | 1 | 2): number =>
-    roundLength(Math.min(Math.max(at, 0), far[axis]));
-  const min = ([0, 1, 2] as const).map((axis) => cut(low[axis], axis)) as unknown as Point;
-  const max = ([0, 1, 2] as const).map((axis) => cut(high[axis], axis)) as unknown as Point;
+  const cut = (corner: Point): Point =>
+    mapPoint(corner, (at, axis) => roundLength(Math.min(Math.max(at, 0), far[axis])));
   return {
     id: freshId(preset.kind, project.room.solids),
     kind: preset.kind,
-    min,
-    max,
+    min: cut(low),
+    max: cut(high),
     finish: preset.finish,
   };
 }

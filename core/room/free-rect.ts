@@ -3,7 +3,8 @@
 import { roundLength } from '../quantity/length';
 import { FACE_NORMALS, faceAxes } from './faces';
 import type { Rect } from './patched-area';
-import { FACES, type Patch, type Point, type Room } from './project';
+import { farCorner } from './point';
+import { FACES, type Patch, type Room } from './project';
 
 /** What comes closer than this touches, and does not overlap, m. */
 export const TOUCH_M = 0.0005;
@@ -32,8 +33,7 @@ export function faceBounds(room: Room, face: string): Rect | null {
   if (!known) return null;
   const [u, v] = faceAxes(known);
   if (owner === null) {
-    const { width, length, height } = room.size;
-    const far: Point = [width, length, height];
+    const far = farCorner(room.size);
     return [0, 0, far[u], far[v]];
   }
   const solid = room.solids.find((candidate) => candidate.id === owner);
@@ -49,7 +49,7 @@ export function coveredParts(
   if (!known) return [];
   const { axis, side } = FACE_NORMALS[known];
   const [u, v] = faceAxes(known);
-  const far = [room.size.width, room.size.length, room.size.height][axis] ?? 0;
+  const far = farCorner(room.size)[axis];
   return room.solids
     .filter((solid) => (side === -1 ? solid.min[axis] <= 0 : solid.max[axis] >= far))
     .map((solid) => ({
@@ -84,19 +84,27 @@ export function nearestFreeRect(rect: Rect, bounds: Rect, obstacles: readonly Re
     return [...new Set([clamped, least, most, ...inside])];
   };
   let best: { readonly rect: Rect; readonly moveM: number } | null = null;
-  for (const u of starts(0, width)) {
-    for (const v of starts(1, height)) {
+  const [us, vs] = [starts(0, width), starts(1, height)];
+  for (const u of us) {
+    for (const v of vs) {
       const moveM = Math.hypot(u - rect[0], v - rect[1]);
       if (best && moveM >= best.moveM) continue;
       const candidate: Rect = [u, v, u + width, v + height];
       if (obstacles.some((obstacle) => overlapM(candidate, obstacle) > 0)) continue;
       best = { rect: candidate, moveM };
+      // The first that is tried is the nearest of all.
+      if (u === us[0] && v === vs[0]) return rounded(candidate);
     }
   }
-  if (!best) return null;
-  const [u0, v0, u1, v1] = best.rect.map(roundLength);
-  return [u0 ?? 0, v0 ?? 0, u1 ?? 0, v1 ?? 0];
+  return best && rounded(best.rect);
 }
+
+const rounded = ([u0, v0, u1, v1]: Rect): Rect => [
+  roundLength(u0),
+  roundLength(v0),
+  roundLength(u1),
+  roundLength(v1),
+];
 
 /** `patch` at the nearest free place of its face; null where none is left. */
 export function freePatch(room: Room, patch: Patch): Patch | null {

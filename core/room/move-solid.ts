@@ -2,16 +2,18 @@
 
 import { roundLength } from '../quantity/length';
 import type { Axis } from './faces';
+import { AXES } from './faces';
 import { LEAST_EXTENT_M } from './fitting-presets';
+import { farCorner } from './point';
 import type { Point, Room, Solid } from './project';
 import { SNAP_REACH_M, snapPlane } from './snap';
 
 /** `solid` moved by `by` metres along each axis, its nearer face at rest on a plane or on the step. */
 export function movedSolid(solid: Solid, by: Point, room: Room, stepM: number): Solid {
-  const far = [room.size.width, room.size.length, room.size.height];
+  const far = farCorner(room.size);
   const min: [number, number, number] = [...solid.min];
   const max: [number, number, number] = [...solid.max];
-  for (const axis of [0, 1, 2] as const) {
+  for (const axis of AXES) {
     if (by[axis] === 0) continue;
     const extent = solid.max[axis] - solid.min[axis];
     const low = solid.min[axis] + by[axis];
@@ -20,7 +22,7 @@ export function movedSolid(solid: Solid, by: Point, room: Room, stepM: number): 
     const lowIsNear = Math.abs(atLow - low) <= Math.abs(atHigh - low);
     const onPlane = Math.abs(atHigh - low) <= SNAP_REACH_M && !lowIsNear;
     const rest = onPlane ? atHigh : atLow;
-    min[axis] = roundLength(Math.min(Math.max(rest, 0), Math.max(0, (far[axis] ?? 0) - extent)));
+    min[axis] = roundLength(Math.min(Math.max(rest, 0), Math.max(0, far[axis] - extent)));
     max[axis] = roundLength(min[axis] + extent);
   }
   return { ...solid, min, max };

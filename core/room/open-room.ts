@@ -1,5 +1,5 @@
 /**
- * Opening and saving a room file. Opening goes step by step: bytes, text, JSON, version, shape,
+ * Opening and saving a room file. Opening goes step by step: bytes, text, JSON, version, then shape and
  * names; each step refuses with a place and a sentence, and nothing half-read ever gets out.
  */
 
@@ -42,13 +42,12 @@ export function openRoom(text: string): OpenedRoom {
   if (!migrated.ok) return fail(migrated.fault);
   const parsed = projectSchema.safeParse(migrated.raw);
   if (!parsed.success) {
-    return {
-      ok: false,
-      faults: parsed.error.issues.map((issue) => ({
-        path: pathText(issue.path),
-        sentence: issue.message,
-      })),
-    };
+    const shape = parsed.error.issues.map((issue): Fault => {
+      return { path: pathText(issue.path), sentence: issue.message };
+    });
+    const told = new Set(shape.map((fault) => fault.path));
+    const names = referenceFaults(migrated.raw).filter((fault) => !told.has(fault.path));
+    return { ok: false, faults: [...shape, ...names] };
   }
   const project = complete(parsed.data);
   const faults = referenceFaults(project);

@@ -18,6 +18,10 @@ export type Point = readonly [number, number, number];
 export const FACES = ['front', 'back', 'left', 'right', 'floor', 'ceiling'] as const;
 export type Face = (typeof FACES)[number];
 
+/** Sides of the shell along x, y and z. */
+export const SIDES = ['width', 'length', 'height'] as const;
+export type Side = (typeof SIDES)[number];
+
 /** Finished inner size of the shell in metres: width along x, length along y, height along z. */
 export interface ShellSize {
   readonly width: number;
@@ -183,7 +187,7 @@ export interface Bay {
   /** Step in which the carpenter can set a lining, m. */
   readonly stepM: number;
   /** Sides that stay as they are. */
-  readonly fixed: readonly (keyof ShellSize)[];
+  readonly fixed: readonly Side[];
   /** Least floor area, m2. */
   readonly leastFloorM2: number;
 }
@@ -218,7 +222,10 @@ export const SIZE_LIMITS_M = {
   width: [1, 30],
   length: [1, 30],
   height: [1, 12],
-} as const satisfies Record<keyof ShellSize, readonly [number, number]>;
+} as const satisfies Record<Side, readonly [number, number]>;
+
+/** Raw test values exceed 1 where a sample absorbs at its edges (ISO 354); the library's go to 1.24. */
+export const MOST_ABSORPTION = 1.25;
 
 /** Patches that a room file may hold at most. */
 export const MOST_PATCHES = 60;

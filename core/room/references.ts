@@ -1,27 +1,40 @@
-/** Checks across the file: every name that is used exists, and no name is used twice. */
+/**
+ * Checks across the file: every name that is used exists, and no name is used twice. They also look at
+ * a file that has other faults, so that all are told at once: what cannot be read is passed over, and
+ * so is a name that might belong to it.
+ */
 
 import { describe, pathText, type Fault } from './fault';
 import { finishLookup, nearestFinishId } from './finishes';
-import { FACES, type Project } from './project';
+import { FACES, type CustomFinish } from './project';
+import { listAt, textIn, valueAt } from './unsure';
 
-/** Faults of names in an otherwise well-formed project. */
-export function referenceFaults(project: Project): readonly Fault[] {
-  return [...duplicates(project), ...unknownFinishes(project), ...unknownPlaces(project)];
+/** Faults of names in a project, or in the file of one whose shape has faults. */
+export function referenceFaults(file: unknown): readonly Fault[] {
+  return [
+    ...duplicates(file),
+    ...unknownFinishes(file),
+    ...unknownSeat(file),
+    ...unknownFaces(file),
+  ];
 }
 
-function duplicates(project: Project): readonly Fault[] {
-  const lists: readonly (readonly [string, readonly string[], string])[] = [
-    ['room.solids', project.room.solids.map((solid) => solid.id), 'id'],
-    ['room.patches', project.room.patches.map((patch) => patch.id), 'id'],
-    ['objects', project.objects.map((object) => object.id), 'id'],
-    ['finishesCustom', project.finishesCustom.map((finish) => finish.id), 'id'],
-    ['seating.rows', project.seating.rows.map((row) => row.id), 'id'],
-    ['speakers.placed', project.speakers.placed.map((speaker) => speaker.channel), 'channel'],
-    ['speakers.subwoofers', project.speakers.subwoofers.map((sub) => sub.id), 'id'],
-  ];
-  return lists.flatMap(([path, names, field]) =>
-    names.flatMap((name, i) =>
-      names.indexOf(name) < i
+/** Lists with the field that names their items. */
+const NAMED_LISTS = [
+  ['room.solids', 'id'],
+  ['room.patches', 'id'],
+  ['objects', 'id'],
+  ['finishesCustom', 'id'],
+  ['seating.rows', 'id'],
+  ['speakers.placed', 'channel'],
+  ['speakers.subwoofers', 'id'],
+] as const;
+
+function duplicates(file: unknown): readonly Fault[] {
+  return NAMED_LISTS.flatMap(([path, field]) => {
+    const names = listAt(file, path).map((item) => textIn(item, field));
+    return names.flatMap((name, i) =>
+      name !== null && names.indexOf(name) < i
         ? [
             {
               path: `${path}[${i}].${field}`,
@@ -29,56 +42,81 @@ function duplicates(project: Project): readonly Fault[] {
             },
           ]
         : [],
+    );
+  });
+}
+
+/** The names of a list; null where one of them, or the list itself, cannot be read. */
+function readableNames(file: unknown, path: string): readonly string[] | null {
+  const value = valueAt(file, path);
+  if (value !== undefined && !Array.isArray(value)) return null;
+  const names = listAt(file, path).map((item) => textIn(item, 'id'));
+  return names.every((name) => name !== null) ? names : null;
+}
+
+function unknownFinishes(file: unknown): readonly Fault[] {
+  const own = readableNames(file, 'finishesCustom');
+  if (own === null) return [];
+  const finishesCustom = own.map((id): CustomFinish => ({
+    id,
+    name: '',
+    absorption: {},
+    source: '',
+  }));
+  const lookup = finishLookup({ finishesCustom });
+  const uses: readonly (readonly [string, string | null])[] = [
+    ...FACES.map(
+      (face) => [`room.finishes.${face}`, textIn(valueAt(file, 'room.finishes'), face)] as const,
     ),
+    ...['room.solids', 'room.patches'].flatMap((path) =>
+      listAt(file, path).map(
+        (item, i) => [`${path}[${i}].finish`, textIn(item, 'finish')] as const,
+      ),
+    ),
+  ];
+  return uses.flatMap(([path, id]) =>
+    id === null || lookup(id) !== undefined
+      ? []
+      : [
+          {
+            path,
+            sentence: `There is no finish "${id}". The nearest known one is "${nearestFinishId(id, { finishesCustom })}"; your own finishes go in finishesCustom.`,
+          },
+        ],
   );
 }
 
-function unknownFinishes(project: Project): readonly Fault[] {
-  const lookup = finishLookup(project);
-  const uses: readonly (readonly [string, string])[] = [
-    ...FACES.map((face) => [`room.finishes.${face}`, project.room.finishes[face]] as const),
-    ...project.room.solids.map((s, i) => [`room.solids[${i}].finish`, s.finish] as const),
-    ...project.room.patches.map((p, i) => [`room.patches[${i}].finish`, p.finish] as const),
-  ];
-  return uses
-    .filter(([, id]) => lookup(id) === undefined)
-    .map(([path, id]) => ({
-      path,
-      sentence: `There is no finish "${id}". The nearest known one is "${nearestFinishId(id, project)}"; your own finishes go in finishesCustom.`,
-    }));
+function unknownSeat(file: unknown): readonly Fault[] {
+  const names = readableNames(file, 'seating.rows');
+  const reference = valueAt(file, 'seating.reference');
+  const wanted = textIn(reference, 'row');
+  if (names === null || names.length === 0 || wanted === null) return [];
+  const at = names.indexOf(wanted);
+  if (at === -1) {
+    const sentence = `There is no row "${wanted}". Name one of ${names.join(', ')}.`;
+    return [{ path: pathText(['seating', 'reference', 'row']), sentence }];
+  }
+  const seats = valueAt(listAt(file, 'seating.rows')[at], 'seats');
+  const seat = valueAt(reference, 'seat');
+  if (typeof seats !== 'number' || typeof seat !== 'number' || seat <= seats) return [];
+  const sentence = `Row "${wanted}" has ${seats} seats, so there is no seat ${seat}.`;
+  return [{ path: pathText(['seating', 'reference', 'seat']), sentence }];
 }
 
-function unknownPlaces(project: Project): readonly Fault[] {
-  const faults: Fault[] = [];
-  const { rows, reference } = project.seating;
-  const row = rows.find((candidate) => candidate.id === reference.row);
-  if (rows.length > 0 && !row) {
-    faults.push({
-      path: pathText(['seating', 'reference', 'row']),
-      sentence: `There is no row "${reference.row}". Name one of ${rows.map((r) => r.id).join(', ')}.`,
-    });
-  }
-  if (row && reference.seat > row.seats) {
-    faults.push({
-      path: pathText(['seating', 'reference', 'seat']),
-      sentence: `Row "${row.id}" has ${row.seats} seats, so there is no seat ${reference.seat}.`,
-    });
-  }
-  const solids = new Set(project.room.solids.map((solid) => solid.id));
-  project.room.patches.forEach((patch, i) => {
-    const parts = patch.face.split(':');
+function unknownFaces(file: unknown): readonly Fault[] {
+  const solids = readableNames(file, 'room.solids');
+  return listAt(file, 'room.patches').flatMap((patch, i): readonly Fault[] => {
+    const face = textIn(patch, 'face');
+    if (face === null) return [];
+    const parts = face.split(':');
     const side = parts.at(-1);
-    const owner = parts.length === 2 ? parts[0] : null;
+    const owner = parts.length === 2 ? (parts[0] ?? '') : null;
     const known =
       parts.length <= 2 &&
-      FACES.some((face) => face === side) &&
-      (owner === null || solids.has(owner ?? ''));
-    if (!known) {
-      faults.push({
-        path: pathText(['room', 'patches', i, 'face']),
-        sentence: `There is no face ${describe(patch.face)}. Name one of ${FACES.join(', ')}, or a solid's as its id, a colon and the side.`,
-      });
-    }
+      FACES.some((candidate) => candidate === side) &&
+      (owner === null || solids === null || solids.includes(owner));
+    if (known) return [];
+    const sentence = `There is no face ${describe(face)}. Name one of ${FACES.join(', ')}, or a solid's as its id, a colon and the side.`;
+    return [{ path: pathText(['room', 'patches', i, 'face']), sentence }];
   });
-  return faults;
 }

@@ -5,7 +5,8 @@
  */
 
 import { roundLength } from '../quantity/length';
-import { faceAxes, patchSide } from './faces';
+import { type Axis, faceAxes, patchSide } from './faces';
+import { farCorner, mapPoint } from './point';
 import type { Patch, Point, Project, ShellSize, Solid } from './project';
 
 /** What lies this close to a wall is taken to hang on it, m. */
@@ -39,10 +40,10 @@ function movedSpan(
 }
 
 function moveSolid(solid: Solid, before: Point, after: Point): Solid {
-  const spans = ([0, 1, 2] as const).map((axis) =>
-    movedSpan([solid.min[axis], solid.max[axis]], axis, before[axis], after[axis]),
-  );
-  const corner = (end: 0 | 1): Point => spans.map((span) => span[end]) as unknown as Point;
+  const span = (axis: Axis): readonly [number, number] =>
+    movedSpan([solid.min[axis], solid.max[axis]], axis, before[axis], after[axis]);
+  const spans = [span(0), span(1), span(2)] as const;
+  const corner = (end: 0 | 1): Point => mapPoint(solid.min, (_, axis) => spans[axis][end]);
   return { ...solid, min: corner(0), max: corner(1) };
 }
 
@@ -57,12 +58,10 @@ function movePatch(patch: Patch, before: Point, after: Point): Patch {
 /** `project` with a shell of the given size in metres and everything in it moved along. */
 export function resizeShell(project: Project, size: ShellSize): Project {
   const old = project.room.size;
-  const before: Point = [old.width, old.length, old.height];
-  const after: Point = [size.width, size.length, size.height];
+  const before = farCorner(old);
+  const after = farCorner(size);
   const place = (at: Point): Point =>
-    [0, 1, 2].map((axis) =>
-      roundLength(moved(at[axis] ?? 0, axis, before[axis] ?? 0, after[axis] ?? 0)),
-    ) as unknown as Point;
+    mapPoint(at, (value, axis) => roundLength(moved(value, axis, before[axis], after[axis])));
   const row = (y: number): number => roundLength(moved(y, 1, before[1], after[1]));
   return {
     ...project,

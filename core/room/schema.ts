@@ -10,10 +10,12 @@ import { DEFAULT_FINISHES, DEFAULT_ROW, DEFAULT_SOLID_FINISH, DEFAULT_SPEAKERS }
 import { describe } from './fault';
 import {
   FACES,
+  MOST_ABSORPTION,
   MOST_PATCHES,
   MOUNTS,
   ROOM_FORMAT,
   ROOM_VERSION,
+  SIDES,
   SIZE_LIMITS_M,
   SOLID_KINDS,
 } from './project';
@@ -53,9 +55,6 @@ const list = <T extends z.ZodType>(item: T, most: number) => {
 const group = <T extends z.ZodRawShape>(shape: T) =>
   z.looseObject(shape, says('a group of fields'));
 
-/** Raw test values exceed 1 where a sample absorbs at its edges (ISO 354); the library's go to 1.24. */
-const MOST_ABSORPTION = 1.25;
-
 /** A place may lie a little outside the shell (a wall can have been moved past it), never far. */
 const coordinate = () => number('a place in metres', -10, 60);
 const point = () =>
@@ -85,7 +84,7 @@ const bay = group({
   largest: size,
   least: size,
   stepM: metres(0.001, 0.5),
-  fixed: list(choice(['width', 'length', 'height']), 3).default([]),
+  fixed: list(choice(SIDES), 3).default([]),
   leastFloorM2: number('an area in square metres', 0, 900).default(0),
 }).refine(
   ({ largest, least }) =>

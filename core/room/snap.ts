@@ -2,6 +2,7 @@
 
 import { snapLength } from '../quantity/length';
 import type { Axis } from './faces';
+import { farCorner } from './point';
 import type { Room } from './project';
 
 /** Planes nearer than this pull, m. */
@@ -12,7 +13,7 @@ export const SNAP_REACH_M = 0.04;
  * nearest step; always within the shell. `self` is the solid that is being moved.
  */
 export function snapPlane(at: number, axis: Axis, room: Room, self: string, stepM: number): number {
-  const end = [room.size.width, room.size.length, room.size.height][axis] ?? 0;
+  const end = farCorner(room.size)[axis];
   const planes = [
     0,
     end,

@@ -1,13 +1,20 @@
 /**
  * The free space of the room: shell minus solids, cut into boxes by every plane of the shell and the
  * solids, so that volume and exposed areas are exact and nothing counts twice. Overlapping solids are
- * one; what sticks out of the shell is cut off; a covered face has no area.
+ * one; what sticks out of the shell is cut off; a covered face has no area. Layers and faces too small
+ * for anything to be built there are dust, and count as none: without volume no formula has a decay.
  * Cost grows with the product of the planes along the three axes.
  */
 
-import { FACE_NORMALS, faceAxes, FACES_BY_AXIS, type Axis } from './faces';
+import { AXES, type Axis, FACE_NORMALS, faceAxes, FACES_BY_AXIS } from './faces';
 import { patchedAreas, type Rect } from './patched-area';
-import { FACES, type Face, type Point, type Room } from './project';
+import { farCorner } from './point';
+import { type Face, FACES, type Point, type Room, type ShellSize } from './project';
+
+/** Planes nearer to each other than this are one, m. */
+const ONE_PLANE_M = 1e-9;
+/** A smaller area is no surface, m2. */
+const LEAST_AREA_M2 = 1e-9;
 
 /** Area of one finish on one face. */
 export interface Surface {
@@ -36,7 +43,7 @@ export function freeSpace(room: Room): FreeSpace {
     const covered = patches.map((patch, i): Surface => {
       return { face: name, finish: patch.finish, patch: patch.id, areaM2: areas[i] ?? 0 };
     });
-    return [bare, ...covered].filter((surface) => surface.areaM2 > 0);
+    return [bare, ...covered].filter((surface) => surface.areaM2 >= LEAST_AREA_M2);
   });
   return {
     volumeM3: cells.volumeM3,
@@ -54,12 +61,15 @@ interface Cells {
 }
 
 function cutCells(room: Room): Cells {
-  const size: Point = [room.size.width, room.size.length, room.size.height];
+  const size = farCorner(room.size);
   const cuts = (axis: Axis): readonly number[] => {
     const inside = room.solids
       .flatMap((solid) => [solid.min[axis], solid.max[axis]])
-      .filter((at) => at > 0 && at < size[axis]);
-    return [...new Set([0, ...inside, size[axis]])].sort((a, b) => a - b);
+      .filter((at) => at < size[axis] - ONE_PLANE_M)
+      .sort((a, b) => a - b);
+    const planes = [0];
+    for (const at of inside) if (at > (planes.at(-1) ?? 0) + ONE_PLANE_M) planes.push(at);
+    return [...planes, size[axis]];
   };
   const planes = [cuts(0), cuts(1), cuts(2)] as const;
   const counts = [planes[0].length - 1, planes[1].length - 1, planes[2].length - 1] as const;
@@ -77,9 +87,9 @@ function cutCells(room: Room): Cells {
     const solid = room.solids[n];
     if (!solid) continue;
     const index = (corner: Point, axis: Axis): number =>
-      planes[axis].indexOf(Math.min(Math.max(corner[axis], 0), size[axis]));
-    const from = ([0, 1, 2] as const).map((axis) => index(solid.min, axis));
-    const to = ([0, 1, 2] as const).map((axis) => index(solid.max, axis));
+      planes[axis].findLastIndex((plane) => plane <= Math.max(corner[axis], 0) + ONE_PLANE_M);
+    const from = AXES.map((axis) => index(solid.min, axis));
+    const to = AXES.map((axis) => index(solid.max, axis));
     fill(from, to, n);
   }
 
@@ -164,4 +174,18 @@ export function isInTheOpen(at: Point, room: Room): boolean {
   const inShell =
     at[0] >= 0 && at[0] <= width && at[1] >= 0 && at[1] <= length && at[2] >= 0 && at[2] <= height;
   return inShell && !room.solids.some((solid) => isInside(at, solid.min, solid.max));
+}
+
+/**
+ * How far a box with corners `low` and `high` reaches out of the shell, m: along the axis (of `axes`)
+ * where it does so most; negative by how far it keeps within. A place is a box of one corner.
+ */
+export function outsideShellM(
+  size: ShellSize,
+  low: Point,
+  high: Point = low,
+  axes: readonly Axis[] = AXES,
+): number {
+  const far = farCorner(size);
+  return axes.reduce((out, axis) => Math.max(out, -low[axis], high[axis] - far[axis]), -Infinity);
 }

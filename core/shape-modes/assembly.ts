@@ -1,5 +1,6 @@
 /** Mass and stiffness of the elements; the diagonal mass comes of the points being the quadrature. */
 
+import { AXES } from '../room/faces';
 import type { Degrees } from './cells';
 import type { Elements } from './elements';
 import { gllRule } from './gll';
@@ -82,7 +83,7 @@ export function addElement(
       }
   const volume = (widths[0] ?? 0) * (widths[1] ?? 0) * (widths[2] ?? 0);
   const strides = [counts[1] * counts[2], counts[2], 1] as const;
-  for (const axis of [0, 1, 2] as const) {
+  for (const axis of AXES) {
     const [u, v] =
       axis === 0 ? ([1, 2] as const) : axis === 1 ? ([0, 2] as const) : ([0, 1] as const);
     const rule = rules[axis];

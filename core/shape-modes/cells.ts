@@ -6,6 +6,7 @@
  * Source: R. E. Lynch, J. R. Rice, D. H. Thomas, Numer. Math. 6 (1964) 185 (tensor product solve).
  */
 
+import { AXES } from '../room/faces';
 import { cellAxis, type CellAxis } from './cell-axis';
 import { subtractProduct } from './eliminate';
 import { gllRule } from './gll';
@@ -49,7 +50,7 @@ export function eliminateCell(
   const right = new Float64Array(faces * inner);
   const left = new Float64Array(faces * inner);
   let face = 0;
-  for (const axis of [0, 1, 2] as const) {
+  for (const axis of AXES) {
     const [u, v] =
       axis === 0 ? ([1, 2] as const) : axis === 1 ? ([0, 2] as const) : ([0, 1] as const);
     const [wu, wv] = [gllRule(degrees[u]).weights, gllRule(degrees[v]).weights];
@@ -176,7 +177,7 @@ function faceLines(
   const axes = degrees.map(cellAxis) as [CellAxis, CellAxis, CellAxis];
   const steps = [axes[1].inner * axes[2].inner, axes[2].inner, 1] as const;
   let face = 0;
-  for (const axis of [0, 1, 2] as const) {
+  for (const axis of AXES) {
     const [u, v] =
       axis === 0 ? ([1, 2] as const) : axis === 1 ? ([0, 2] as const) : ([0, 1] as const);
     for (const end of [0, 1] as const)

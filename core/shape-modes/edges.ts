@@ -1,6 +1,7 @@
 /** The edges that jut into the air, and how much each mode's eigenvalue is too high for them. */
 
 import type { Axis } from '../room/faces';
+import { AXES } from '../room/faces';
 import { missedPerSlope, type EdgeSide } from './edge-model';
 import { gllRule } from './gll';
 import type { Elements } from './elements';
@@ -15,7 +16,7 @@ export function* edgeExcess(
 ): Generator<number, Float64Array> {
   const excess = new Float64Array(modes);
   const known = new Map<string, number>();
-  for (const axis of [0, 1, 2] as const) {
+  for (const axis of AXES) {
     yield axis / 3;
     alongAxis(
       elements,

@@ -4,6 +4,8 @@
  */
 
 import type { Axis } from '../room/faces';
+import { AXES } from '../room/faces';
+import { farCorner } from '../room/point';
 import type { Point, ShellSize } from '../room/project';
 
 /** A box, corners in metres. */
@@ -59,15 +61,13 @@ export type Gridded =
   | { readonly ok: true; readonly grid: ShapeGrid }
   | { readonly ok: false; readonly refusal: ShapeRefusal };
 
-const AXES = [0, 1, 2] as const;
-
 /** Cut the shell along the solids. What sticks out is cut off; layers under `sliverM` are closed. */
 export function shapeGrid(
   size: ShellSize,
   solids: readonly Box[],
   sliverM: number = SLIVER_M,
 ): Gridded {
-  const ends: Point = [size.width, size.length, size.height];
+  const ends = farCorner(size);
   const faces = AXES.map((axis) => facesAlong(ends[axis], solids, axis, sliverM));
   // What has no volume cuts nothing.
   const cuts = solids.map((_, n) => faces.every((along) => thickness(along[n]) > 0));

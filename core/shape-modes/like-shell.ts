@@ -1,5 +1,6 @@
 /** Which modes of the plain shell each mode of the real room is made of, and which it is most like. */
 
+import { farCorner } from '../room/point';
 import type { ShellSize } from '../room/project';
 import type { ShapeModes } from './shape-modes';
 
@@ -52,7 +53,7 @@ export function shellShares(
 ): readonly (readonly ShellShare[])[] {
   const { axes, rowOf, shapes, mass, volumeM3 } = modes;
   const count = modes.frequenciesHz.length;
-  const lengths = [size.width, size.length, size.height] as const;
+  const lengths = farCorner(size);
   const points = axes.map((axis) => axis.points.length) as [number, number, number];
   const reach = (2 * BEYOND * modes.limitHz) / modes.speedMS;
   const orders = lengths.map((length) => Math.floor(reach * length)) as [number, number, number];

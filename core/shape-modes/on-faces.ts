@@ -1,6 +1,7 @@
 /** How strongly each mode meets each face of the free space. */
 
 import type { Axis } from '../room/faces';
+import { AXES } from '../room/faces';
 import type { Point } from '../room/project';
 import { gllRule } from './gll';
 import type { ShapeModes } from './shape-modes';
@@ -32,7 +33,7 @@ export function coverageOfFaces(
   ];
 
   const addSide = (cell: readonly [number, number, number], axis: Axis, side: -1 | 1): void => {
-    const middle = ([0, 1, 2] as const).map((along) => {
+    const middle = AXES.map((along) => {
       const [low, high] = range(along, cell[along]);
       return along === axis ? (side === 1 ? high : low) : (low + high) / 2;
     });
@@ -67,7 +68,7 @@ export function coverageOfFaces(
       for (let k = 0; k < counts[2]; k++) {
         const cell = [i, j, k] as const;
         if (!isAir(cell)) continue;
-        for (const axis of [0, 1, 2] as const)
+        for (const axis of AXES)
           for (const side of [-1, 1] as const) {
             const beyond = [...cell];
             beyond[axis] = cell[axis] + side;

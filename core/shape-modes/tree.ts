@@ -6,6 +6,7 @@
  */
 
 import type { Axis } from '../room/faces';
+import { AXES } from '../room/faces';
 import { latticeSize, type Elements } from './elements';
 
 /** An element, as its number along each axis. */
@@ -67,7 +68,7 @@ export function eliminationTree(elements: Elements): Tree {
   const firstOf = (axis: Axis, element: number): number =>
     axes[axis].firsts[element] ?? (lattice[axis] || 1) - 1;
   const pointsOf = (box: Ranges): number =>
-    ([0, 1, 2] as const).reduce<number>(
+    AXES.reduce<number>(
       (product, axis) => product * (firstOf(axis, box[axis][1]) - firstOf(axis, box[axis][0]) + 1),
       1,
     );
@@ -158,7 +159,7 @@ function cellDraft({ axes }: Elements, cell: Place, outer: (point: number) => vo
         else outer(point);
       }
   const staying: number[] = [];
-  for (const axis of [0, 1, 2] as const) {
+  for (const axis of AXES) {
     const [u, v] =
       axis === 0 ? ([1, 2] as const) : axis === 1 ? ([0, 2] as const) : ([0, 1] as const);
     for (const end of [0, degrees[axis]])
@@ -246,13 +247,11 @@ function bestCut(
 ): { readonly axis: number; readonly at: number } | null {
   const first = (axis: Axis, element: number): number =>
     axes[axis].firsts[element] ?? axes[axis].points.length - 1;
-  const lengths = ([0, 1, 2] as const).map(
-    (axis) => first(axis, box[axis][1]) - first(axis, box[axis][0]) + 1,
-  );
+  const lengths = AXES.map((axis) => first(axis, box[axis][1]) - first(axis, box[axis][0]) + 1);
   const whole = lengths.reduce((product, length) => product * length, 1);
   let best: { axis: number; at: number } | null = null;
   let least = Infinity;
-  for (const axis of [0, 1, 2] as const) {
+  for (const axis of AXES) {
     const length = lengths[axis] ?? 1;
     for (let at = box[axis][0] + 1; at < box[axis][1]; at++) {
       const share = (first(axis, at) - first(axis, box[axis][0])) / (length - 1);

@@ -5,6 +5,7 @@
  */
 
 import { faceAxes, type Axis } from '../room/faces';
+import { farCorner, mapPoint } from '../room/point';
 import type { Mount, PlacedSpeaker, Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
 import { referenceSeat } from '../room/seats';
@@ -48,9 +49,13 @@ export interface SpeakerBox {
 }
 
 /** A mount that follows from where the baffle is: the nearest surface carries it, else a stand. */
-export function defaultMount(project: Project, position: Point): Mount {
+export function defaultMount(
+  project: Project,
+  position: Point,
+  faces: readonly MountFace[] = mountFaces(project.room),
+): Mount {
   const face = nearestFace(
-    mountFaces(project.room).filter(({ side, solid }) => side !== 'floor' || solid !== null),
+    faces.filter(({ side, solid }) => side !== 'floor' || solid !== null),
     position,
   );
   const beforeM = face ? Math.abs(beforeFaceM(face, position)) : Infinity;
@@ -103,8 +108,8 @@ export function facesFor(mount: Mount, faces: readonly MountFace[]): readonly Mo
 /** The box of a placed loudspeaker. */
 export function speakerBox(project: Project, speaker: PlacedSpeaker): SpeakerBox {
   const { channel, position } = speaker;
-  const mount = speaker.mount ?? defaultMount(project, position);
   const faces = mountFaces(project.room);
+  const mount = speaker.mount ?? defaultMount(project, position, faces);
   const fitting = facesFor(mount, faces);
   const face =
     mount === 'stand'
@@ -166,28 +171,26 @@ export function cabinetOf(
         ? [width / 2, 0, height / 2]
         : [0, width / 2, height / 2];
   const end = (sign: -1 | 1): Point =>
-    position.map((at, n) =>
+    mapPoint(position, (at, n) =>
       n === axis ? (sign === looks ? at : at - looks * depth) : at + sign * (half[n] ?? 0),
-    ) as unknown as Point;
+    );
   return { min: end(-1), max: end(1) };
 }
 
 /** A size that nobody stated is taken smaller where the shell leaves less room beside the baffle. */
 function cutToShell({ min, max }: Box, { room }: Project, except: Axis | null): Box {
-  const far = [room.size.width, room.size.length, room.size.height];
+  const far = farCorner(room.size);
   const cut = (corner: Point): Point =>
-    corner.map((at, n) =>
-      n === except ? at : Math.min(Math.max(at, 0), far[n] ?? at),
-    ) as unknown as Point;
+    mapPoint(corner, (at, n) => (n === except ? at : Math.min(Math.max(at, 0), far[n])));
   return { min: cut(min), max: cut(max) };
 }
 
 /** The part of the cabinet before its surface; null where there is none. */
 function before({ min, max }: Box, { axis, at, inward }: MountFace): Box | null {
   const clip = (corner: Point): Point =>
-    corner.map((value, n) =>
+    mapPoint(corner, (value, n) =>
       n === axis ? (inward === 1 ? Math.max(value, at) : Math.min(value, at)) : value,
-    ) as unknown as Point;
+    );
   const [low, high] = [clip(min), clip(max)];
   return high[axis] - low[axis] > FLUSH_M - 2 * DUST_M ? { min: low, max: high } : null;
 }

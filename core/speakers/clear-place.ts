@@ -2,14 +2,15 @@
 
 import { roundLength } from '../quantity/length';
 import { faceAxes, FACES_BY_AXIS, type Axis } from '../room/faces';
+import { mapPoint } from '../room/point';
 import type { PlacedSpeaker, Point, Project } from '../room/project';
-import { referenceSeat } from '../room/seats';
+import { referenceSeat, seatsOf } from '../room/seats';
 import { isInTheOpen } from '../room/space';
 import { speakerBox, type SpeakerBox } from './box';
 import { directionFrom } from './direction';
 import { degreesOutside } from './judge';
 import type { Channel } from './layouts';
-import { clashesOf, type Obstacle } from './obstacles';
+import { isFree, type Obstacle } from './obstacles';
 
 /** How far and how finely it looks, m. */
 const REACH_M = 1.2;
@@ -39,26 +40,25 @@ export function clearPlace(
       const off = ears && channel ? degreesOutside(directionFrom(ears, place), channel) : 0;
       places.push({ place, score: Math.hypot(i, j) * STEP_M + off * DEGREE_M });
     }
+  const seats = seatsOf(project);
   places.sort((a, b) => a.score - b.score);
   for (const { place } of places) {
     if (!isInTheOpen(place, project.room)) continue;
-    const by = place.map((at, n) => at - (speaker.position[n] ?? 0)) as unknown as Point;
-    if (clashesOf(shifted(box, by), project, obstacles, others).length > 0) continue;
+    const by = mapPoint(place, (at, n) => at - speaker.position[n]);
+    if (!isFree(shifted(box, by), project, obstacles, others, seats)) continue;
     // Where it stands decides what carries it: look again with the box of the new place.
     const there = speakerBox(project, { ...speaker, position: place });
-    if (clashesOf(there, project, obstacles, others).length === 0) return place;
+    if (isFree(there, project, obstacles, others, seats)) return place;
   }
   return null;
 }
 
 function moved(at: Point, u: Axis, du: number, v: Axis, dv: number): Point {
-  return at.map((value, n) =>
-    roundLength(value + (n === u ? du : 0) + (n === v ? dv : 0)),
-  ) as unknown as Point;
+  return mapPoint(at, (value, n) => roundLength(value + (n === u ? du : 0) + (n === v ? dv : 0)));
 }
 
 function shifted(box: SpeakerBox, by: Point): SpeakerBox {
-  const move = (at: Point): Point => [at[0] + by[0], at[1] + by[1], at[2] + by[2]];
+  const move = (at: Point): Point => mapPoint(at, (value, n) => value + by[n]);
   const { cabinet, inRoom } = box;
   return {
     ...box,

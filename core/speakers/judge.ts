@@ -31,10 +31,12 @@ export function outsideBy(angle: number, [low, high]: readonly [number, number])
 
 /** Signed degrees outside the channel's azimuth window, going round the nearer way. */
 export function azimuthOff(azimuthDeg: number, channel: Channel): number {
-  const turns = [azimuthDeg - 360, azimuthDeg, azimuthDeg + 360];
-  return turns
-    .map((turn) => outsideBy(turn, channel.azimuth))
-    .reduce((best, off) => (Math.abs(off) < Math.abs(best) ? off : best));
+  let best = Infinity;
+  for (let turn = -360; turn <= 360; turn += 360) {
+    const off = outsideBy(azimuthDeg + turn, channel.azimuth);
+    if (Math.abs(off) < Math.abs(best)) best = off;
+  }
+  return best;
 }
 
 /** Degrees by which a direction lies outside the channel's window, azimuth and elevation together. */

@@ -2,6 +2,7 @@
 
 import { FACE_NORMALS, faceAxes, type Axis } from '../room/faces';
 import type { Rect } from '../room/patched-area';
+import { farCorner } from '../room/point';
 import { FACES, type Face, type Point, type Room, type Solid } from '../room/project';
 
 export interface MountFace {
@@ -21,7 +22,7 @@ export interface MountFace {
 
 /** All faces of the shell and of its solids; those of a solid that no one can reach left out. */
 export function mountFaces({ size, solids }: Room): readonly MountFace[] {
-  const far: Point = [size.width, size.length, size.height];
+  const far = farCorner(size);
   const faces: MountFace[] = [];
   for (const side of FACES) {
     const { axis, side: end } = FACE_NORMALS[side];

@@ -1,6 +1,8 @@
 /** Where a loudspeaker goes by angle: the ray from the ears, stopped a little before the shell. */
 
 import { roundLength } from '../quantity/length';
+import { AXES } from '../room/faces';
+import { farCorner, mapPoint } from '../room/point';
 import type { Point, Project, Solid } from '../room/project';
 import { referenceSeat } from '../room/seats';
 import { isInTheOpen } from '../room/space';
@@ -33,8 +35,7 @@ export function placeAtAngle(
     ...project.room.solids.map((solid) => toSolid(ears, ray, solid)),
   );
   if (!(reachM > LEAST_REACH_M) || !Number.isFinite(reachM)) return null;
-  const place = ears.map((at, axis) => roundLength(at + (ray[axis] ?? 0) * reachM));
-  return place as unknown as Point;
+  return mapPoint(ears, (at, axis) => roundLength(at + ray[axis] * reachM));
 }
 
 /** A loudspeaker nearer than this to the ears is no loudspeaker place, m. */
@@ -42,9 +43,8 @@ const LEAST_REACH_M = 0.1;
 
 /** Metres along the ray until a box against the shell's inner faces. */
 function toWall(ears: Point, ray: Point, project: Project): number {
-  const { width, length, height } = project.room.size;
-  const far: Point = [width, length, height];
-  const reaches = ([0, 1, 2] as const).map((axis) => {
+  const far = farCorner(project.room.size);
+  const reaches = AXES.map((axis) => {
     const step = ray[axis];
     if (Math.abs(step) < 1e-9) return Infinity;
     const edge = step > 0 ? far[axis] - WALL_CLEARANCE_M : WALL_CLEARANCE_M;
@@ -57,7 +57,7 @@ function toWall(ears: Point, ray: Point, project: Project): number {
 function toSolid(ears: Point, ray: Point, solid: Solid): number {
   let enter = 0;
   let leave = Infinity;
-  for (const axis of [0, 1, 2] as const) {
+  for (const axis of AXES) {
     const low = solid.min[axis] - WALL_CLEARANCE_M;
     const high = solid.max[axis] + WALL_CLEARANCE_M;
     const step = ray[axis];

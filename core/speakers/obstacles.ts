@@ -1,9 +1,12 @@
 /** What a loudspeaker's box may not run into, and by how much it does. */
 
-import { faceAxes, patchSide } from '../room/faces';
+import { AXES } from '../room/faces';
+import { boxBefore, isDoor, isWindow, sweepBefore } from '../room/openings';
+import { mapPoint } from '../room/point';
 import type { Patch, Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
-import { seatsOf } from '../room/seats';
+import { type Seat, seatsOf } from '../room/seats';
+import { outsideShellM } from '../room/space';
 import type { Box, SpeakerBox } from './box';
 import { mountFaces } from './mount-face';
 
@@ -60,7 +63,7 @@ export function obstaclesIn(project: Project): readonly Obstacle[] {
     },
     ...project.speakers.subwoofers.map(({ id, position }): Obstacle => {
       const corner = (sign: number): Point =>
-        position.map((at) => at + sign * HALF_SUBWOOFER_M) as unknown as Point;
+        mapPoint(position, (at) => at + sign * HALF_SUBWOOFER_M);
       return { kind: 'subwoofer', id, box: { min: corner(-1), max: corner(1) } };
     }),
   ];
@@ -68,39 +71,23 @@ export function obstaclesIn(project: Project): readonly Obstacle[] {
 
 /** A door or window by its patch (ids start so), and the quarter circle of a door's leaf. */
 function openings({ room }: Project, patch: Patch): readonly Obstacle[] {
-  const kind = patch.id.startsWith('door')
-    ? 'door'
-    : patch.id.startsWith('window')
-      ? 'window'
-      : null;
+  const kind = isDoor(patch) ? 'door' : isWindow(patch) ? 'window' : null;
   const face = kind && mountFaces(room).find(({ name }) => name === patch.face);
   if (!kind || !face) return [];
-  const [u, v] = faceAxes(patchSide(patch.face));
-  const [u0, v0, u1, v1] = patch.rect;
-  const reaching = (depthM: number): Box => {
-    const [a, b] = [face.at, face.at + face.inward * depthM];
-    const corner = (end: 0 | 1): Point => {
-      const at: [number, number, number] = [0, 0, 0];
-      at[face.axis] = end === 0 ? Math.min(a, b) : Math.max(a, b);
-      at[u] = end === 0 ? u0 : u1;
-      at[v] = end === 0 ? v0 : v1;
-      return at;
-    };
-    return { min: corner(0), max: corner(1) };
-  };
-  const casing: Obstacle = { kind, id: patch.id, box: reaching(CASING_M) };
-  if (kind === 'window' || face.axis === 2) return [casing];
+  const casing: Obstacle = { kind, id: patch.id, box: boxBefore(face, patch.rect, CASING_M) };
+  const sweep = kind === 'door' ? sweepBefore(face, patch.rect) : null;
+  if (!sweep) return [casing];
   // A leaf opens against the nearer end of its wall (common practice; the file does not say).
+  const [u0, , u1] = patch.rect;
   const hingeU = u0 - face.rect[0] <= face.rect[2] - u1 ? u0 : u1;
   const hinge = face.axis === 0 ? ([face.at, hingeU] as const) : ([hingeU, face.at] as const);
-  const leafM = u1 - u0;
-  return [casing, { kind: 'swing', id: patch.id, box: reaching(leafM), hinge, leafM }];
+  return [casing, { kind: 'swing', id: patch.id, box: sweep, hinge, leafM: u1 - u0 }];
 }
 
 /** Depth by which boxes run into each other, m: the shortest move that parts them; 0 if they do not. */
 export function overlapM(a: Box, b: Box): number {
   let depth = Infinity;
-  for (const axis of [0, 1, 2] as const)
+  for (const axis of AXES)
     depth = Math.min(depth, a.max[axis] - b.min[axis], b.max[axis] - a.min[axis]);
   return depth > TOUCH_M ? depth : 0;
 }
@@ -130,7 +117,7 @@ export function claimOf({ inRoom, cabinet, axis, looks, face }: SpeakerBox): Box
   if (inRoom) return inRoom;
   const at = face?.at ?? cabinet.max[axis];
   const put = (corner: Point, value: number): Point =>
-    corner.map((old, n) => (n === axis ? value : old)) as unknown as Point;
+    mapPoint(corner, (old, n) => (n === axis ? value : old));
   const [a, b] = [at, at + looks * 0.02];
   return { min: put(cabinet.min, Math.min(a, b)), max: put(cabinet.max, Math.max(a, b)) };
 }
@@ -142,37 +129,52 @@ export function clashesOf(
   obstacles: readonly Obstacle[],
   others: readonly SpeakerBox[],
 ): readonly Clash[] {
+  return [...clashes(box, project, obstacles, others, seatsOf(project))];
+}
+
+/** True where the box runs into nothing and comes too near to nobody of `seats`. */
+export function isFree(
+  box: SpeakerBox,
+  project: Project,
+  obstacles: readonly Obstacle[],
+  others: readonly SpeakerBox[],
+  seats: readonly Seat[],
+): boolean {
+  return clashes(box, project, obstacles, others, seats).next().done === true;
+}
+
+/** One clash after the other, so that who asks for one alone need not wait for all. */
+function* clashes(
+  box: SpeakerBox,
+  project: Project,
+  obstacles: readonly Obstacle[],
+  others: readonly SpeakerBox[],
+  seats: readonly Seat[],
+): Generator<Clash, undefined> {
   const claim = claimOf(box);
-  const clashes: Clash[] = [];
   for (const obstacle of obstacles) {
-    if (obstacle.kind === 'screen' && box.mount === 'behind-screen') continue;
+    const { kind, id } = obstacle;
+    if (kind === 'screen' && box.mount === 'behind-screen') continue;
     // A leaf passes before what is flush.
-    if (obstacle.kind === 'swing' && !box.inRoom) continue;
-    const depth =
-      obstacle.kind === 'swing' ? inSwingM(claim, obstacle) : overlapM(claim, obstacle.box);
-    if (depth > 0)
-      clashes.push({ kind: obstacle.kind, what: obstacle.id, valueM: depth, limitM: 0 });
+    if (kind === 'swing' && !box.inRoom) continue;
+    const depth = kind === 'swing' ? inSwingM(claim, obstacle) : overlapM(claim, obstacle.box);
+    if (depth > 0) yield { kind, what: id, valueM: depth, limitM: 0 };
   }
   for (const other of others) {
     const depth = overlapM(claim, claimOf(other));
-    if (depth > 0) clashes.push({ kind: 'speaker', what: other.channel, valueM: depth, limitM: 0 });
+    if (depth > 0) yield { kind: 'speaker', what: other.channel, valueM: depth, limitM: 0 };
   }
-  for (const { row, seat, position } of seatsOf(project)) {
+  for (const { row, seat, position } of seats) {
     const distanceM = distanceToBoxM(claim, position);
-    if (distanceM >= HEAD_CLEARANCE_M) continue;
-    clashes.push({
-      kind: 'head',
-      what: `${row} ${seat}`,
-      valueM: distanceM,
-      limitM: HEAD_CLEARANCE_M,
-    });
+    if (distanceM < HEAD_CLEARANCE_M)
+      yield { kind: 'head', what: `${row} ${seat}`, valueM: distanceM, limitM: HEAD_CLEARANCE_M };
   }
   const headroom = box.inRoom ? headroomM(box, box.inRoom, project) : null;
   if (headroom !== null && headroom < HEADROOM_M - TOUCH_M)
-    clashes.push({ kind: 'walkway', what: 'floor', valueM: headroom, limitM: HEADROOM_M });
+    yield { kind: 'walkway', what: 'floor', valueM: headroom, limitM: HEADROOM_M };
   const out = sidewaysOutM(box, project);
-  if (out > TOUCH_M) clashes.push({ kind: 'shell', what: 'shell', valueM: out, limitM: 0 });
-  return clashes;
+  if (out > TOUCH_M) yield { kind: 'shell', what: 'shell', valueM: out, limitM: 0 };
+  return undefined;
 }
 
 /** Height of what hangs above a place where people walk, m; null where nobody walks below it. */
@@ -192,9 +194,6 @@ const overPlan = (a: Box, b: Box): boolean =>
 
 /** How far the cabinet reaches out of the shell beside its baffle, m. */
 function sidewaysOutM({ cabinet, axis, face }: SpeakerBox, { room }: Project): number {
-  const far = [room.size.width, room.size.length, room.size.height];
-  const outs = ([0, 1, 2] as const)
-    .filter((n) => n !== axis || face === null)
-    .map((n) => Math.max(-cabinet.min[n], cabinet.max[n] - (far[n] ?? 0)));
-  return Math.max(0, ...outs);
+  const axes = AXES.filter((n) => n !== axis || face === null);
+  return Math.max(0, outsideShellM(room.size, cabinet.min, cabinet.max, axes));
 }

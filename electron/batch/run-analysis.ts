@@ -1,4 +1,3 @@
-import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import { analyzeWhole } from '../../core/analysis/whole';
 import { summary } from '../../core/report/summary';
@@ -8,6 +7,7 @@ import type { Project } from '../../core/room/project';
 import { MAX_FILE_BYTES } from '../../renderer/host/host';
 import { writeAtomically } from '../files/atomic-write';
 import { openFailure, saveFailure, tooLarge } from '../files/file-sentences';
+import { makeFolder } from '../files/make-folder';
 import { readLimited } from '../files/read-limited';
 import { BATCH_HELP, parseBatch } from './batch-options';
 
@@ -102,7 +102,7 @@ async function writeTables(
 ): Promise<string | null> {
   let place = folder;
   try {
-    await mkdir(folder, { recursive: true });
+    await makeFolder(folder);
     for (const { name, text } of files) {
       place = path.join(folder, path.basename(name));
       await writeAtomically(place, text);

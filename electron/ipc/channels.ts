@@ -20,7 +20,6 @@ export const CHANNELS = {
   reopen: 'roomwright:reopen',
   save: 'roomwright:save',
   recent: 'roomwright:recent',
-  exportFile: 'roomwright:export-file',
   print: 'roomwright:print',
   keepAutosave: 'roomwright:keep-autosave',
   readAutosave: 'roomwright:read-autosave',

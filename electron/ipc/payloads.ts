@@ -27,7 +27,6 @@ export const PAYLOADS: PayloadSchemas = {
   reopen: z.tuple([token]),
   save: z.tuple([text, name, token.nullable()]),
   recent: z.tuple([]),
-  exportFile: z.tuple([text, name]),
   print: z.tuple([]),
   keepAutosave: z.tuple([autosaveRecord]),
   readAutosave: z.tuple([]),

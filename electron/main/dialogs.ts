@@ -2,26 +2,16 @@ import { dialog, type BrowserWindow, type FileFilter } from 'electron';
 import path from 'node:path';
 import type { FileQuestions } from './room-files';
 
-const ALL_FILES: FileFilter = { name: 'All files', extensions: ['*'] };
-const ROOMS: FileFilter[] = [{ name: 'Rooms', extensions: ['json'] }, ALL_FILES];
+const ROOMS: FileFilter[] = [
+  { name: 'Rooms', extensions: ['json'] },
+  { name: 'All files', extensions: ['*'] },
+];
 
 /** The native dialogs. They stand over the window that asked; where it is gone, nobody is asked. */
 export function nativeQuestions(
   currentWindow: () => BrowserWindow | null,
   documentsFolder: string,
 ): FileQuestions {
-  const askPlace = async (title: string, name: string, filters: FileFilter[]) => {
-    const window = currentWindow();
-    if (window === null) return null;
-    const answer = await dialog.showSaveDialog(window, {
-      title,
-      defaultPath: path.join(documentsFolder, name),
-      filters,
-      properties: ['createDirectory', 'showOverwriteConfirmation'],
-    });
-    return answer.canceled || answer.filePath === '' ? null : answer.filePath;
-  };
-
   return {
     async roomToOpen() {
       const window = currentWindow();
@@ -33,8 +23,17 @@ export function nativeQuestions(
       });
       return answer.canceled ? null : (answer.filePaths[0] ?? null);
     },
-    placeForRoom: (name) => askPlace('Save the room', name, ROOMS),
-    placeForExport: (name) => askPlace('Export', name, exportFilters(name)),
+    async placeForRoom(name) {
+      const window = currentWindow();
+      if (window === null) return null;
+      const answer = await dialog.showSaveDialog(window, {
+        title: 'Save the room',
+        defaultPath: path.join(documentsFolder, name),
+        filters: ROOMS,
+        properties: ['createDirectory', 'showOverwriteConfirmation'],
+      });
+      return answer.canceled || answer.filePath === '' ? null : answer.filePath;
+    },
     async writeOverChanged(name) {
       const window = currentWindow();
       if (window === null) return false;
@@ -51,10 +50,4 @@ export function nativeQuestions(
       return answer.response === 1;
     },
   };
-}
-
-function exportFilters(name: string): FileFilter[] {
-  const extension = path.extname(name).slice(1);
-  if (extension === '') return [ALL_FILES];
-  return [{ name: `${extension.toUpperCase()} files`, extensions: [extension] }, ALL_FILES];
 }

@@ -49,7 +49,6 @@ function start(): void {
       reopen: (token) => files.reopen(token),
       save: (text, name, token) => files.save(text, name, token),
       recent: () => files.recent(),
-      exportFile: (text, name) => files.exportFile(text, name),
       print: () => printPage(window?.webContents ?? null),
       keepAutosave: (record) => files.keepAutosave(record),
       readAutosave: () => files.readAutosave(),

@@ -10,13 +10,12 @@ import type { HostHandlers } from '../ipc/channels';
 import type { AutosaveFile } from './autosave-file';
 import type { PathTokens } from './path-tokens';
 import type { RecentFiles } from './recent-files';
-import { plainFileName, roomFileName } from './suggested-name';
+import { roomFileName } from './suggested-name';
 
 /** What the person is asked; null or false where they call it off. */
 export interface FileQuestions {
   roomToOpen(): Promise<string | null>;
   placeForRoom(suggestedName: string): Promise<string | null>;
-  placeForExport(suggestedName: string): Promise<string | null>;
   /** The file was changed by something else since it was read here: write over it all the same? */
   writeOverChanged(name: string): Promise<boolean>;
 }
@@ -30,7 +29,6 @@ export interface RoomFilesParts {
 
 const CANCELLED = { kind: 'cancelled' } as const;
 const SAVE_REMEDY = 'Choose another place with Save as.';
-const EXPORT_REMEDY = 'Choose another place.';
 
 /** Everything the window may do with files, by dialogs and tokens; no path comes from the window. */
 export class RoomFiles implements Omit<HostHandlers, 'print'> {
@@ -70,17 +68,6 @@ export class RoomFiles implements Omit<HostHandlers, 'print'> {
       name: path.basename(file),
       token: this.parts.tokens.tokenFor(file),
     }));
-  }
-
-  async exportFile(text: string, suggestedName: string): Promise<HostOutcome<SavedFile>> {
-    const file = await this.parts.ask.placeForExport(plainFileName(suggestedName));
-    if (file === null) return CANCELLED;
-    try {
-      await writeAtomically(file, text);
-      return { kind: 'done', value: { name: path.basename(file), token: null } };
-    } catch (error) {
-      return failed(saveFailure(file, error, EXPORT_REMEDY));
-    }
   }
 
   keepAutosave: HostHandlers['keepAutosave'] = (record) => this.parts.autosave.keep(record);

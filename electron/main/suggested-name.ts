@@ -4,7 +4,7 @@ const REFUSED = /[<>:"/\\|?*\u0000-\u001f]/g;
 const ROOM_EXTENSION = '.room.json';
 
 /** A name to offer in a save dialog: a plain file name, whatever the room is called. */
-export function plainFileName(suggested: string): string {
+function plainFileName(suggested: string): string {
   const plain = suggested
     .replace(REFUSED, '-')
     .replace(/^[.\s]+/, '')

@@ -28,7 +28,6 @@ const bridge: HostBridge = {
   reopen: question('reopen'),
   save: question('save'),
   recent: question('recent'),
-  exportFile: question('exportFile'),
   print: question('print'),
   keepAutosave: question('keepAutosave'),
   readAutosave: question('readAutosave'),

@@ -1,6 +1,6 @@
 /** The bench: design an absorber, see what it does, and take it into the room as a finish. */
 
-import type { ReactElement } from 'react';
+import { useRef, type ReactElement } from 'react';
 import { cavityDepthM, DESIGN_KINDS, type Design } from '../../core/absorbers/design';
 import { frequencyText } from '../../core/absorbers/design-notes';
 import { holeOpenArea, slotOpenArea } from '../../core/absorbers/facing';
@@ -14,6 +14,7 @@ import { BenchActions } from './BenchActions';
 import { useBench } from './bench-store';
 import { FacingFields } from './FacingFields';
 import { FillFields } from './FillFields';
+import { useEscape } from './use-escape';
 import { useEvaluation } from './use-evaluation';
 
 const KIND_LABELS = {
@@ -33,8 +34,10 @@ export function AbsorberBench({ onClose }: AbsorberBenchProps): ReactElement {
   const { design, finishId, setKind } = useBench();
   const evaluation = useEvaluation(design);
   const units = useSession((session) => session.units);
+  const box = useRef<HTMLDivElement>(null);
+  useEscape(box, onClose);
   return (
-    <div className="bench" role="group" aria-label="Absorber design">
+    <div className="bench" role="group" aria-label="Absorber design" ref={box}>
       <div className="bench-head">
         <h3>Absorber design</h3>
         <button type="button" onClick={onClose}>

@@ -8,7 +8,7 @@ import { useId, type ReactElement } from 'react';
 import type { Design } from '../../core/absorbers/design';
 import { frequencyText } from '../../core/absorbers/design-notes';
 import type { CurvePoint, Evaluation } from '../../core/absorbers/evaluate';
-import { OCTAVES_HZ } from '../../core/quantity/bands';
+import { bandMark, OCTAVES_HZ } from '../../core/quantity/bands';
 import { useBoxSize } from '../charts/use-box-size';
 import { useEvaluation } from './use-evaluation';
 
@@ -125,7 +125,7 @@ function Curve({ evaluation, width, height }: CurveProps): ReactElement {
               {value.toFixed(2)}
             </text>
             <text className="tick-label" x={x(hz)} y={bottom + 15} textAnchor="middle">
-              {hz >= 1000 ? `${hz / 1000}k` : hz}
+              {bandMark(hz)}
             </text>
           </g>
         );

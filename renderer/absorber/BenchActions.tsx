@@ -3,18 +3,19 @@
 import { useRef, type ReactElement } from 'react';
 import { designAsFinish, freshFinishId } from '../../core/absorbers/as-finish';
 import { designName } from '../../core/absorbers/design-name';
+import { faceName } from '../../core/room/faces';
 import { FINISHES } from '../../core/room/finishes';
 import { FACES, type Face } from '../../core/room/project';
 import { SelectField } from '../controls/SelectField';
 import { TypedField } from '../controls/TypedField';
 import { useProject, useSession } from '../state/session';
-import { FACE_NAMES } from '../subjects/decay-finishes';
+import { faceLabel } from '../subjects/decay-finishes';
 import { useBench } from './bench-store';
 import { useEvaluation } from './use-evaluation';
 
 const LONGEST_NAME = 120;
 const FACE_GROUPS = [
-  { heading: '', options: FACES.map((face) => ({ value: face, label: FACE_NAMES[face] })) },
+  { heading: '', options: FACES.map((face) => ({ value: face, label: faceLabel(face) })) },
 ];
 
 export function BenchActions(): ReactElement {
@@ -44,7 +45,7 @@ export function BenchActions(): ReactElement {
     const finish = designAsFinish(design, id, shownName, project.air);
     change({ kind: 'own-finish', finish: known ? { ...known, ...finish } : finish }, gesture);
     if (onFace) change({ kind: 'finish', face: onFace, finish: id }, gesture);
-    const where = onFace ? ` and put on: ${FACE_NAMES[onFace].toLowerCase()}` : '';
+    const where = onFace ? ` and put on: ${faceName(onFace)}` : '';
     keptAs(id, `${known ? 'Updated' : 'Added'}${where}.`);
   };
 

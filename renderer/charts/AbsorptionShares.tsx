@@ -3,10 +3,10 @@
 import type { ReactElement } from 'react';
 import type { DecayBand } from '../../core/decay/decay';
 import { itemOf } from '../../core/decay/objects';
-import { OCTAVES_HZ } from '../../core/quantity/bands';
+import { bandName, OCTAVES_HZ } from '../../core/quantity/bands';
+import { faceName } from '../../core/room/faces';
 import { finishLookup } from '../../core/room/finishes';
 import type { Project } from '../../core/room/project';
-import { faceName } from './face-name';
 
 export interface AbsorptionSharesProps {
   readonly band: DecayBand;
@@ -33,7 +33,7 @@ export function AbsorptionShares({ band, project, onChoose }: AbsorptionSharesPr
           >
             {OCTAVES_HZ.map((hz) => (
               <option key={hz} value={hz}>
-                {hz >= 1000 ? `${hz / 1000} kHz` : `${hz} Hz`}
+                {bandName(hz)}
               </option>
             ))}
           </select>

@@ -5,7 +5,7 @@
 
 import { scaleLinear, scaleLog } from 'd3-scale';
 import { useState, type MouseEvent, type ReactElement } from 'react';
-import { faceName } from '../../core/findings/early-reflections';
+import { faceName } from '../../core/room/faces';
 import type { BoundaryCurve } from '../../core/reflections/boundary';
 import { MINDED_HZ } from '../../core/reflections/notch-remedy';
 import type { WallNotch } from '../speakers/use-walls';

@@ -4,6 +4,7 @@ import type { ReactElement } from 'react';
 import type { DecayBand } from '../../core/decay/decay';
 import { JUDGED_BY, verdictOf } from '../../core/decay/verdict';
 import { METHOD_IDS, METHODS, type MethodId } from '../../core/decay/methods';
+import { bandMark } from '../../core/quantity/bands';
 
 export interface DecayBandMarkProps {
   readonly band: DecayBand;
@@ -34,7 +35,7 @@ export function DecayBandMark(props: DecayBandMarkProps): ReactElement {
         y={bottom + 15}
         textAnchor="middle"
       >
-        {band.hz >= 1000 ? `${band.hz / 1000}k` : band.hz}
+        {bandMark(band.hz)}
       </text>
     </g>
   );

@@ -5,7 +5,7 @@
 
 import { scaleLinear } from 'd3-scale';
 import type { MouseEvent, ReactElement } from 'react';
-import { faceName } from '../../core/findings/early-reflections';
+import { faceName } from '../../core/room/faces';
 import { TOLD_MS, type SeatReflection } from '../../core/reflections/early-at-seat';
 import { EARLY_LIMIT, EARLY_LIMIT_SOURCE } from '../../core/reflections/early-limit';
 import { levelText } from '../speakers/use-early';

@@ -1,8 +1,8 @@
 /** First reflections face by face, and for the chosen one what brings it under the limit. */
 
 import { useEffect, useRef, type ReactElement, type ReactNode } from 'react';
-import { bandName } from '../../core/findings/decay';
-import { faceName } from '../../core/findings/early-reflections';
+import { bandName } from '../../core/quantity/bands';
+import { faceName } from '../../core/room/faces';
 import type { SeatReflection } from '../../core/reflections/early-at-seat';
 import { EARLY_LIMIT, EARLY_LIMIT_SOURCE } from '../../core/reflections/early-limit';
 import { levelText } from '../speakers/use-early';

@@ -1,7 +1,7 @@
 /** The near faces of one loudspeaker: how far, the first notch of each, and what moves the chosen one. */
 
 import { useEffect, useRef, type ReactElement, type ReactNode } from 'react';
-import { faceName } from '../../core/findings/early-reflections';
+import { faceName } from '../../core/room/faces';
 import { formatLength, type LengthUnits } from '../../core/quantity/length';
 import { MINDED_HZ, notchAdvice } from '../../core/reflections/notch-remedy';
 import { FaceMark } from './FaceMark';

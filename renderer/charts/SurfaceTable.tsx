@@ -1,9 +1,9 @@
 /** Exposed areas by face and finish, exact: what a painter measures and what the decay is computed from. */
 
 import type { ReactElement } from 'react';
+import { faceName } from '../../core/room/faces';
 import { finishLookup } from '../../core/room/finishes';
 import { useAnalysis, useProject } from '../state/session';
-import { faceName } from './face-name';
 
 export function SurfaceTable(): ReactElement {
   const project = useProject();

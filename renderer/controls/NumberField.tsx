@@ -1,27 +1,22 @@
 /** A plain number with its unit; out of range gets a sentence. */
 
 import type { ReactElement } from 'react';
+import { typedNumber, type NumberRange } from './typed-number';
 import { TypedField } from './TypedField';
 
-export interface NumberFieldProps {
-  readonly label: string;
-  readonly unit: string;
+export interface NumberFieldProps extends NumberRange {
   readonly value: number;
-  readonly low: number;
-  readonly high: number;
   readonly digits: number;
   readonly onChange: (value: number) => void;
 }
 
 export function NumberField(props: NumberFieldProps): ReactElement {
-  const { label, unit, value, low, high, digits, onChange } = props;
+  const { label, unit, value, digits, onChange } = props;
 
   const take = (text: string): string | null => {
-    const number = Number(text.trim().replace(',', '.'));
-    if (text.trim() === '' || !Number.isFinite(number) || number < low || number > high) {
-      return `${label} must be a number from ${low} to ${high} ${unit}.`;
-    }
-    onChange(number);
+    const typed = typedNumber(text, props);
+    if (!typed.ok) return typed.sentence;
+    onChange(typed.value);
     return null;
   };
 

@@ -2,10 +2,9 @@
 
 import { useRef, useState, type ReactElement } from 'react';
 import { formatLength } from '../../core/quantity/length';
-import { SIZE_LIMITS_M } from '../../core/room/project';
+import { type Side, SIZE_LIMITS_M } from '../../core/room/project';
 import { LengthField } from '../controls/LengthField';
 import { useProject, useSession } from '../state/session';
-import type { Side } from './dimension-lines';
 
 export const SIDE_NAMES: Readonly<Record<Side, string>> = {
   width: 'Width',

@@ -1,9 +1,8 @@
 /** The three dimension lines of the shell: where they stand in each view, and which end can be pulled. */
 
-import type { Point, ShellSize } from '../../core/room/project';
+import { mapPoint } from '../../core/room/point';
+import type { Point, ShellSize, Side } from '../../core/room/project';
 import type { View } from '../state/session';
-
-export type Side = keyof ShellSize;
 
 export interface DimensionLine {
   readonly side: Side;
@@ -77,9 +76,7 @@ export function dimensionStrokes(dimension: DimensionLine): readonly (readonly [
   const { from, to, outward } = dimension;
   const axis = [0, 1, 2].find((i) => (from[i] ?? 0) !== (to[i] ?? 0)) ?? 0;
   const shifted = (at: Point, out: number, along: number): Point =>
-    at.map(
-      (value, i) => value + (outward[i] ?? 0) * out + (i === axis ? along : 0),
-    ) as unknown as Point;
+    mapPoint(at, (value, i) => value + outward[i] * out + (i === axis ? along : 0));
   const tick = 0.09;
   return [
     [shifted(from, 0, -0.1), shifted(to, 0, 0.1)],

@@ -11,13 +11,13 @@ import {
   type LengthUnits,
 } from '../../core/quantity/length';
 import type { Edit } from '../../core/room/edits';
-import { SIZE_LIMITS_M, type Point, type Project } from '../../core/room/project';
+import { type Point, type Project, type Side, SIZE_LIMITS_M } from '../../core/room/project';
 import { rowCentreX } from '../../core/room/seats';
 import { screenRect } from '../../core/room/screen';
 import { USUAL_BOX_M } from '../../core/speakers/box';
 import type { View } from '../state/session';
 import { DimensionFigure, SIDE_NAMES } from './DimensionFigure';
-import { middleOf, type DimensionLine, type Side } from './dimension-lines';
+import { middleOf, type DimensionLine } from './dimension-lines';
 import { DragHandle } from './DragHandle';
 import type { PlacedLabel } from './Labels';
 import { alongAxis, onPlane, type Stage } from './stage';

@@ -1,9 +1,11 @@
 /** Handles of the fittings: a tag to move each, and grips on the faces of the chosen one to stretch it. */
 
-import { carpenterStepM } from '../../core/quantity/length';
-import { FACE_NORMALS, type Axis } from '../../core/room/faces';
+import { carpenterStepM, roundLength } from '../../core/quantity/length';
+import { type Axis, FACE_NORMALS, solidSideName } from '../../core/room/faces';
+import { LEAST_EXTENT_M } from '../../core/room/fitting-presets';
 import { movedSolid, stretchedSolid } from '../../core/room/move-solid';
-import { FACES, type Face, type Point, type Solid } from '../../core/room/project';
+import { farCorner, mapPoint } from '../../core/room/point';
+import { FACES, type Point, type Solid } from '../../core/room/project';
 import { changeFittings, withSolid } from '../fittings/change-fittings';
 import type { View } from '../state/session';
 import { DragHandle } from './DragHandle';
@@ -68,9 +70,9 @@ function tag(context: FittingContext, solid: Solid): PlacedLabel {
           const now = onPlane(ray, at, DEPTH[view]);
           const then = onPlane(startRay, at, DEPTH[view]);
           if (!now || !then) return;
-          const by = now.map((value, axis) =>
-            axis === DEPTH[view] ? 0 : value - (then[axis] ?? 0),
-          ) as unknown as Point;
+          const by = mapPoint(now, (value, axis) =>
+            axis === DEPTH[view] ? 0 : value - then[axis],
+          );
           move(from, by, fine, gesture);
         }}
         onNudge={(right, up, fine) => {
@@ -100,7 +102,7 @@ function tag(context: FittingContext, solid: Solid): PlacedLabel {
 }
 
 const shifted = (at: Point, by: Point): Point =>
-  at.map((value, axis) => Math.round((value + (by[axis] ?? 0)) * 1e5) / 1e5) as unknown as Point;
+  mapPoint(at, (value, axis) => roundLength(value + by[axis]));
 
 /** An arrow key moves exactly one step, so it does not snap; it only stays in the shell. */
 function isWithin(solid: Solid, { project }: FittingContext): boolean {
@@ -112,15 +114,6 @@ function isWithin(solid: Solid, { project }: FittingContext): boolean {
     solid.max[2] <= height
   );
 }
-
-const SIDE_WORDS: Readonly<Record<Face, string>> = {
-  front: 'front',
-  back: 'back',
-  left: 'left side',
-  right: 'right side',
-  floor: 'underside',
-  ceiling: 'top',
-};
 
 function gripsOf(context: FittingContext, solid: Solid): readonly PlacedLabel[] {
   const { project, units, view, stage, hold, started } = context;
@@ -140,7 +133,7 @@ function gripsOf(context: FittingContext, solid: Solid): readonly PlacedLabel[] 
         node: (
           <DragHandle
             className={`grip fitting-grip fitting-grip-${face}`}
-            label={`${solid.id}, ${SIDE_WORDS[face]}: drag to change its size, arrow keys step`}
+            label={`${solid.id}, ${solidSideName(face)}: drag to change its size, arrow keys step`}
             stage={stage}
             onStart={() => {
               started.current = project;
@@ -158,17 +151,15 @@ function gripsOf(context: FittingContext, solid: Solid): readonly PlacedLabel[] 
             onNudge={(right, up, fine) => {
               const stepM = carpenterStepM(units, fine);
               const out = (right !== 0 ? right : up) * stepM;
-              const size = [
-                project.room.size.width,
-                project.room.size.length,
-                project.room.size.height,
-              ];
-              const to = Math.min(Math.max((at[axis] ?? 0) + out, 0), size[axis] ?? 0);
-              const next = { ...solid, min: [...solid.min], max: [...solid.max] };
-              (side === 1 ? next.max : next.min)[axis] = Math.round(to * 1e5) / 1e5;
-              if ((next.max[axis] ?? 0) - (next.min[axis] ?? 0) < 0.02) return;
+              const far = farCorner(project.room.size)[axis];
+              const to = roundLength(Math.min(Math.max(at[axis] + out, 0), far));
+              const put = (corner: Point): Point =>
+                mapPoint(corner, (value, n) => (n === axis ? to : value));
+              const next: Solid =
+                side === 1 ? { ...solid, max: put(solid.max) } : { ...solid, min: put(solid.min) };
+              if (next.max[axis] - next.min[axis] < LEAST_EXTENT_M) return;
               changeFittings(
-                withSolid(project.room.solids, next as unknown as Solid),
+                withSolid(project.room.solids, next),
                 `size of ${solid.id}`,
                 `nudge-${solid.id}-${face}`,
               );

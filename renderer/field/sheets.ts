@@ -1,6 +1,7 @@
 /** The planes that pressure is painted on: every face of the free space, and the room at ear height. */
 
 import { FACE_NORMALS, faceAxes, type Axis } from '../../core/room/faces';
+import { farCorner } from '../../core/room/point';
 import { FACES, type Project } from '../../core/room/project';
 
 export interface Sheet {
@@ -28,7 +29,7 @@ const samples = (from: number, to: number): Float64Array => {
 /** Sheets of the project; `earsM` is the height of the plan's. */
 export function sheetsOf(project: Project, earsM: number | null): readonly Sheet[] {
   const { size, solids } = project.room;
-  const far = [size.width, size.length, size.height] as const;
+  const far = farCorner(size);
   const clip = (at: number, axis: Axis): number => Math.min(Math.max(at, 0), far[axis]);
   const sheets: Sheet[] = FACES.map((face) => {
     const { axis, side } = FACE_NORMALS[face];

@@ -1,7 +1,7 @@
 import { fileText, openFailure, refusalToSave } from './file-text';
 import type { Host, HostOutcome, OpenedFile, SavedFile } from './host';
 
-type FileFunctions = Pick<Host, 'open' | 'reopen' | 'save' | 'recent' | 'exportFile'>;
+type FileFunctions = Pick<Host, 'open' | 'reopen' | 'save' | 'recent'>;
 
 /** Long enough for every browser to have taken a download over. */
 const KEEP_DOWNLOAD_MS = 60_000;
@@ -31,7 +31,6 @@ export function carriedFiles(): FileFunctions {
       return Promise.resolve(refusalToSave(text) ?? download(text, suggestedName));
     },
     recent: () => Promise.resolve([]),
-    exportFile: (text, suggestedName) => Promise.resolve(download(text, suggestedName)),
   };
 }
 

@@ -20,7 +20,6 @@ export function createDesktopHost(bridge: HostBridge): Host {
     reopen: (token) => outcome('open the file', bridge.reopen(token)),
     save: (text, name, token) => outcome('save the room', bridge.save(text, name, token)),
     recent: () => bridge.recent().catch(() => []),
-    exportFile: (text, name) => outcome('export the file', bridge.exportFile(text, name)),
     print: () => outcome('print', bridge.print()),
     keepAutosave: (record) => bridge.keepAutosave(record).catch(() => undefined),
     readAutosave: () => bridge.readAutosave().catch(() => null),

@@ -63,8 +63,6 @@ export interface Host {
   ): Promise<HostOutcome<SavedFile>>;
   /** Newest first; empty where the host keeps none. */
   recent(): Promise<readonly RecentFile[]>;
-  /** Write a table or drawing to a place the person chooses. */
-  exportFile(text: string, suggestedName: string): Promise<HostOutcome<SavedFile>>;
   print(): Promise<HostOutcome<null>>;
   /** Keep the present work; called after edits, never asks. */
   keepAutosave(record: AutosaveRecord): Promise<void>;

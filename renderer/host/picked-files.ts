@@ -3,7 +3,7 @@ import { failed, fileText, openFailure, refusalToSave, saveFailure } from './fil
 import type { FileToken, Host, HostOutcome, OpenedFile, SavedFile } from './host';
 import { keepFile, keptFiles } from './kept-in-browser';
 
-type FileFunctions = Pick<Host, 'open' | 'reopen' | 'save' | 'recent' | 'exportFile'>;
+type FileFunctions = Pick<Host, 'open' | 'reopen' | 'save' | 'recent'>;
 
 const CANCELLED = { kind: 'cancelled' } as const;
 
@@ -96,18 +96,6 @@ export function pickedFiles(access: FileAccess): FileFunctions {
     },
     async recent() {
       return (await keptFiles()).map(({ name, token }) => ({ name, token }));
-    },
-    async exportFile(text, suggestedName) {
-      const picked = await pick('export the file', () =>
-        access.showSaveFilePicker({ suggestedName }),
-      );
-      if (picked.kind !== 'done') return picked;
-      try {
-        await writeHandle(picked.value, text);
-        return { kind: 'done', value: { name: picked.value.name, token: null } };
-      } catch (error) {
-        return saveFailure(picked.value.name, error);
-      }
     },
   };
 }

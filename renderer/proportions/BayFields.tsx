@@ -3,13 +3,11 @@
 import type { ReactElement } from 'react';
 import { bayOf } from '../../core/proportions/bay';
 import { searchSize } from '../../core/proportions/search';
-import { SIZE_LIMITS_M, type Bay } from '../../core/room/project';
+import { type Bay, SIDES, SIZE_LIMITS_M } from '../../core/room/project';
 import { LengthField } from '../controls/LengthField';
 import { NumberField } from '../controls/NumberField';
 import { useProject, useSession } from '../state/session';
 import { useProportions } from './proportions-store';
-
-const SIDES = ['width', 'length', 'height'] as const;
 
 export function BayFields(): ReactElement {
   const project = useProject();

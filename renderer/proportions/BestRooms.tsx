@@ -13,6 +13,9 @@ function sizeText({ width, length, height }: ShellSize, units: LengthUnits): str
   return units === 'metric' ? `${text.replaceAll(' m', '')} m` : text;
 }
 
+/** Whole percent, rounded down: what is stopped is never at 100 %. */
+const percent = (share: number): string => `${Math.floor(100 * share)} %`;
+
 export function BestRooms(): ReactElement {
   const { search, start, stop } = useProportions();
   const { size } = useProject().room;
@@ -39,14 +42,27 @@ export function BestRooms(): ReactElement {
         ) : null}
         {search.kind === 'running' ? (
           <p className="empty" role="status">
-            <progress value={search.share} /> {(100 * search.share).toFixed(0)} %
+            <progress value={search.share} /> {percent(search.share)}
             <button type="button" onClick={stop}>
               Stop
             </button>
           </p>
         ) : null}
         {search.kind === 'failed' ? <p className="complaint">{search.sentence}</p> : null}
-        {search.kind === 'found' && search.result.rooms.length === 0 ? (
+        {search.kind === 'found' && search.result.share < 1 ? (
+          <p className="empty">
+            The search was stopped at {percent(search.result.share)}
+            {search.result.rooms.length > 0
+              ? ': these are the best of the narrower rooms. Wider ones were not tried.'
+              : ', before a room was found that has as much floor as is asked for.'}
+            <button type="button" onClick={start}>
+              Search anew
+            </button>
+          </p>
+        ) : null}
+        {search.kind === 'found' &&
+        search.result.share === 1 &&
+        search.result.rooms.length === 0 ? (
           <p className="empty">
             No room in the bay has that much floor. Ask for less floor, or make the bay larger.
           </p>

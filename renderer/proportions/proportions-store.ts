@@ -23,6 +23,7 @@ export interface ProportionsState {
   readonly search: SearchState;
   readonly setOpen: (open: boolean) => void;
   readonly start: () => void;
+  /** Stop the search and keep the rooms that it has found so far. */
   readonly stop: () => void;
 }
 
@@ -48,8 +49,9 @@ export const useProportions = create<ProportionsState>((set) => ({
     job = running;
     running.result.then(
       (result) => {
-        if (job !== running || result === null) return;
-        set({ search: { kind: 'found', result, bay, ms: performance.now() - began } });
+        if (job !== running) return;
+        if (result === null) set({ search: { kind: 'none' } });
+        else set({ search: { kind: 'found', result, bay, ms: performance.now() - began } });
       },
       (error: unknown) => {
         if (job !== running) return;
@@ -57,9 +59,5 @@ export const useProportions = create<ProportionsState>((set) => ({
       },
     );
   },
-  stop: () => {
-    job?.stop();
-    job = null;
-    set({ search: { kind: 'none' } });
-  },
+  stop: () => job?.stopAndKeep(),
 }));

@@ -3,6 +3,7 @@
 import { useState, type ReactElement } from 'react';
 import { formatLength } from '../../core/quantity/length';
 import { fileOf, isUnsaved, useProject, useSession, type View } from '../state/session';
+import { localDate } from './local-date';
 
 const VIEW_TITLES: Readonly<Record<View, string>> = {
   room: 'In space',
@@ -38,7 +39,7 @@ export function TitleBlock(): ReactElement {
         </div>
         <div>
           <dt>date</dt>
-          <dd>{new Date().toISOString().slice(0, 10)}</dd>
+          <dd>{localDate(new Date())}</dd>
         </div>
         <div className="file-cell">
           <dt>file</dt>

@@ -1,7 +1,8 @@
 /** First reflections of the chosen loudspeaker, and the panel that catches the chosen one. */
 
 import type { ReactElement } from 'react';
-import { faceName, panelText, withoutPanel } from '../../core/findings/early-reflections';
+import { panelText, withoutPanel } from '../../core/findings/early-reflections';
+import { faceName } from '../../core/room/faces';
 import { formatLength } from '../../core/quantity/length';
 import type { SeatReflection } from '../../core/reflections/early-at-seat';
 import { EARLY_LIMIT } from '../../core/reflections/early-limit';

@@ -1,7 +1,8 @@
 /** First reflections of the chosen loudspeaker at the hearing seat, asked of core once for each change. */
 
 import { useMemo } from 'react';
-import { faceName, finishesFor } from '../../core/findings/early-reflections';
+import { finishesFor } from '../../core/findings/early-reflections';
+import { faceName } from '../../core/room/faces';
 import { speedOfSoundMS } from '../../core/air/medium';
 import {
   earlyAtSeat,

@@ -2,7 +2,6 @@
 
 import type { StoreApi } from 'zustand';
 import { openRoom, saveRoom, type Fault } from '../../core/room/open-room';
-import { tables } from '../../core/report/tables';
 import type { Project } from '../../core/room/project';
 import type { Host, HostOutcome, KeptRoom, MenuCommand, OpenedFile } from '../host/host';
 import { bareRoom, EXAMPLES, exampleRoom, type ExampleId } from './examples';
@@ -18,7 +17,6 @@ export interface Filing {
   readonly open: () => Promise<void>;
   readonly save: () => Promise<void>;
   readonly saveAs: () => Promise<void>;
-  readonly exportTable: (name: string) => Promise<void>;
   readonly print: () => Promise<void>;
 }
 
@@ -162,14 +160,6 @@ export function createFiling(
     open: async () => take(await host.open()),
     save: () => write(false),
     saveAs: () => write(true),
-    exportTable: async (name) => {
-      const table = tables(projectOf(session()), session().analysis).find((t) => t.name === name);
-      if (!table) return;
-      const outcome = await host.exportFile(table.text, table.name);
-      if (outcome.kind === 'failed') failed('The table was not written', outcome.sentence);
-      if (outcome.kind === 'done')
-        session().notify({ tone: 'good', title: `Wrote ${outcome.value.name}`, lines: [] });
-    },
     print: async () => {
       const outcome = await onPaper(() => host.print());
       if (outcome.kind === 'failed') failed('The sheet was not printed', outcome.sentence);

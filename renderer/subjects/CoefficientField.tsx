@@ -2,10 +2,10 @@
 
 import type { ReactElement } from 'react';
 import type { OctaveHz } from '../../core/quantity/bands';
+import { bandName } from '../../core/quantity/bands';
+import { bandMark } from '../../core/quantity/bands';
+import { MOST_ABSORPTION } from '../../core/room/project';
 import { TypedField } from '../controls/TypedField';
-
-/** What a room file takes: raw test values exceed 1 where a sample absorbs at its edges (ISO 354). */
-const MOST = 1.25;
 
 export interface CoefficientFieldProps {
   readonly hz: OctaveHz;
@@ -14,7 +14,7 @@ export interface CoefficientFieldProps {
 }
 
 export function CoefficientField({ hz, value, onChange }: CoefficientFieldProps): ReactElement {
-  const name = hz >= 1000 ? `${hz / 1000} kHz` : `${hz} Hz`;
+  const name = bandName(hz);
   const take = (text: string): string | null => {
     const typed = text.trim().replace(',', '.');
     if (typed === '') {
@@ -23,10 +23,10 @@ export function CoefficientField({ hz, value, onChange }: CoefficientFieldProps)
     }
     const number = Number(typed);
     if (!Number.isFinite(number)) {
-      return `The coefficient at ${name} is a number from 0 to ${MOST}, such as 0.45. Leave it empty where there is no figure.`;
+      return `The coefficient at ${name} is a number from 0 to ${MOST_ABSORPTION}, such as 0.45. Leave it empty where there is no figure.`;
     }
-    if (number < 0 || number > MOST) {
-      return `The coefficient at ${name} can be 0 to ${MOST}. The nearest to what you typed is ${number < 0 ? 0 : MOST}.`;
+    if (number < 0 || number > MOST_ABSORPTION) {
+      return `The coefficient at ${name} can be 0 to ${MOST_ABSORPTION}. The nearest to what you typed is ${number < 0 ? 0 : MOST_ABSORPTION}.`;
     }
     onChange(number);
     return null;
@@ -37,7 +37,7 @@ export function CoefficientField({ hz, value, onChange }: CoefficientFieldProps)
       inputMode="decimal"
       label={
         <>
-          <span aria-hidden="true">{hz >= 1000 ? `${hz / 1000}k` : hz}</span>
+          <span aria-hidden="true">{bandMark(hz)}</span>
           <span className="for-readers">Coefficient at {name}</span>
         </>
       }

@@ -4,6 +4,7 @@ import type { ReactElement } from 'react';
 import type { MethodAdvice } from '../../core/decay/advice';
 import type { DecayBand } from '../../core/decay/decay';
 import { METHODS } from '../../core/decay/methods';
+import { bandName } from '../../core/quantity/bands';
 import type { Axis } from '../../core/room/faces';
 
 const PAIRS: Readonly<Record<Axis, string>> = {
@@ -27,7 +28,7 @@ export function DecayAdvice({ advice, bands }: DecayAdviceProps): ReactElement {
     );
   }
   const band = bands.find((candidate) => candidate.hz === hz);
-  const at = hz >= 1000 ? `${hz / 1000} kHz` : `${hz} Hz`;
+  const at = bandName(hz);
   const why = `${PAIRS[strongest]} absorb ${ratio.toFixed(ratio < 10 ? 1 : 0)} × as much as ${PAIRS[weakest]}`;
   const title = `Ratio of the absorption exponents of the pairs of faces; limit ${limit}: ${source}. ${METHODS[method].name}: ${METHODS[method].source}.`;
   return (

@@ -7,7 +7,7 @@ import { SelectField } from '../controls/SelectField';
 import { useProject, useSession } from '../state/session';
 import {
   coefficientLine,
-  FACE_NAMES,
+  faceLabel,
   finishGroups,
   sourceLine,
   UNCERTAINTY_LINE,
@@ -31,7 +31,7 @@ export function DecayFaces(): ReactElement {
       {FACES.map((face) => (
         <SelectField
           key={face}
-          label={FACE_NAMES[face]}
+          label={faceLabel(face)}
           value={project.room.finishes[face]}
           title={sourceLine(lookup(project.room.finishes[face]))}
           groups={groups}

@@ -3,6 +3,7 @@
 import type { ReactElement } from 'react';
 import { METHOD_IDS, METHODS } from '../../core/decay/methods';
 import { COEFFICIENT_SOURCE } from '../../core/decay/uncertainty';
+import { bandName } from '../../core/quantity/bands';
 import { useAnalysis, useSession } from '../state/session';
 import { DecayGroup } from './DecayGroup';
 import { Figures } from './Figures';
@@ -17,10 +18,7 @@ export function DecayMethods(): ReactElement | null {
   if (!band) return null;
   const error = band.coefficientBandS;
   return (
-    <DecayGroup
-      title="Methods"
-      tally={bandHz >= 1000 ? `at ${bandHz / 1000} kHz` : `at ${bandHz} Hz`}
-    >
+    <DecayGroup title="Methods" tally={`at ${bandName(bandHz)}`}>
       <Figures
         rows={[
           ...METHOD_IDS.map(

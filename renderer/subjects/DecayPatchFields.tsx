@@ -5,11 +5,12 @@ import { faceBounds, freePatch } from '../../core/room/free-rect';
 import { roundLength } from '../../core/quantity/length';
 import { faceAxes, patchSide, type Axis } from '../../core/room/faces';
 import { finishLookup } from '../../core/room/finishes';
+import { farCorner } from '../../core/room/point';
 import { FACES, type Patch } from '../../core/room/project';
 import { LengthField } from '../controls/LengthField';
 import { SelectField } from '../controls/SelectField';
 import { useProject } from '../state/session';
-import { FACE_NAMES, finishGroups, sourceLine } from './decay-finishes';
+import { faceLabel, finishGroups, sourceLine } from './decay-finishes';
 
 const FROM: Readonly<Record<Axis, string>> = {
   0: 'from the left wall',
@@ -33,7 +34,7 @@ export function DecayPatchFields(props: DecayPatchFieldsProps): ReactElement {
   const onSolid = patch.face.includes(':');
   const [u, v] = faceAxes(patchSide(patch.face));
   const [u0, v0, u1, v1] = patch.rect;
-  const far = [room.size.width, room.size.length, room.size.height] as const;
+  const far = farCorner(room.size);
   const size = (name: string): string => `size of ${name}`;
   const rect = (next: Patch['rect'], what: string, gesture: string | null): void =>
     onChange({ ...patch, rect: next.map(roundLength) as unknown as Patch['rect'] }, what, gesture);
@@ -57,7 +58,7 @@ export function DecayPatchFields(props: DecayPatchFieldsProps): ReactElement {
           groups={[
             {
               heading: '',
-              options: FACES.map((face) => ({ value: face, label: FACE_NAMES[face] })),
+              options: FACES.map((face) => ({ value: face, label: faceLabel(face) })),
             },
           ]}
           onChange={toFace}

@@ -97,7 +97,8 @@ function ObjectFields(props: {
           low={0}
           high={100}
           digits={0}
-          onChange={(count) => onChange({ ...object, count: Math.round(count) })}
+          whole
+          onChange={(count) => onChange({ ...object, count })}
         />
         <button type="button" aria-label={`Remove group ${number}`} onClick={onDelete}>
           ✕

@@ -2,7 +2,7 @@
 
 import type { ReactElement } from 'react';
 import { OWN_TOLERANCE_PERCENT, targetSource, tolerancePercent } from '../../core/decay/target';
-import { COMMON_OCTAVES_HZ } from '../../core/quantity/bands';
+import { bandMark, COMMON_OCTAVES_HZ } from '../../core/quantity/bands';
 import type { Target } from '../../core/room/project';
 import { Choice } from '../controls/Choice';
 import { NumberField } from '../controls/NumberField';
@@ -50,7 +50,7 @@ export function DecayTarget(): ReactElement {
             {COMMON_OCTAVES_HZ.map((hz) => (
               <NumberField
                 key={hz}
-                label={hz >= 1000 ? `${hz / 1000}k` : String(hz)}
+                label={bandMark(hz)}
                 unit="s"
                 value={target.seconds[`${hz}`] ?? 0.3}
                 low={0.05}

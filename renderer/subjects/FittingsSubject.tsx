@@ -3,9 +3,13 @@
 import { useMemo, useState, type ReactElement } from 'react';
 import { LISTED_TO_HZ } from '../../core/modes/axial-spacing';
 import { shellModes } from '../../core/modes/shell-modes';
+import { roundLength } from '../../core/quantity/length';
+import { AXES } from '../../core/room/faces';
 import { FITTING_PRESETS, fittingFrom, LEAST_EXTENT_M } from '../../core/room/fitting-presets';
 import type { Axis } from '../../core/room/faces';
+import { mapPoint } from '../../core/room/point';
 import type { Point, Solid } from '../../core/room/project';
+import { SIDES } from '../../core/room/project';
 import { BuiltLanes } from '../charts/BuiltLanes';
 import { BuiltTable } from '../charts/BuiltTable';
 import { ModeLanes } from '../charts/ModeLanes';
@@ -92,7 +96,6 @@ function LimitChoice(): ReactElement {
 
 const PLACES = ['from the left wall', 'from the screen wall', 'above the floor'] as const;
 const EXTENTS = ['wide', 'deep', 'high'] as const;
-const SIDES = ['width', 'length', 'height'] as const;
 
 function FittingFields({ solid }: { readonly solid: Solid }): ReactElement {
   const project = useProject();
@@ -116,7 +119,7 @@ function FittingFields({ solid }: { readonly solid: Solid }): ReactElement {
   return (
     <div className="place">
       <h3>{solid.id}</h3>
-      {([0, 1, 2] as const).map((axis) => (
+      {AXES.map((axis) => (
         <LengthField
           key={PLACES[axis]}
           label={`${solid.id} ${PLACES[axis]}`}
@@ -127,7 +130,7 @@ function FittingFields({ solid }: { readonly solid: Solid }): ReactElement {
           onChange={(at, gesture) => moveTo(axis, at, gesture)}
         />
       ))}
-      {([0, 1, 2] as const).map((axis) => (
+      {AXES.map((axis) => (
         <LengthField
           key={EXTENTS[axis]}
           label={`${solid.id} ${EXTENTS[axis]}`}
@@ -162,7 +165,7 @@ function FittingFields({ solid }: { readonly solid: Solid }): ReactElement {
 }
 
 const replaced = (point: Point, axis: Axis, at: number): Point =>
-  point.map((value, i) => (i === axis ? Math.round(at * 1e5) / 1e5 : value)) as unknown as Point;
+  mapPoint(point, (value, i) => (i === axis ? roundLength(at) : value));
 
 type Evidence = 'modes' | 'faces';
 

@@ -1,13 +1,12 @@
 /** Shell: the finished size and the air, with the modes as evidence. */
 
 import type { ReactElement } from 'react';
-import { SIZE_LIMITS_M } from '../../core/room/project';
+import { SIDES, SIZE_LIMITS_M } from '../../core/room/project';
 import { ModeLanes } from '../charts/ModeLanes';
 import { ThirdOctaves } from '../charts/ThirdOctaves';
 import { LengthField } from '../controls/LengthField';
 import { NumberField } from '../controls/NumberField';
 import { SIDE_NAMES } from '../drawing/DimensionFigure';
-import type { Side } from '../drawing/dimension-lines';
 import { BayFields } from '../proportions/BayFields';
 import { BestRooms } from '../proportions/BestRooms';
 import { CriteriaTable } from '../proportions/CriteriaTable';
@@ -15,8 +14,6 @@ import { ProportionMapChart } from '../proportions/ProportionMapChart';
 import { useProportions } from '../proportions/proportions-store';
 import { useAnalysis, useProject, useSession } from '../state/session';
 import { Figures } from './Figures';
-
-const SIDES: readonly Side[] = ['width', 'length', 'height'];
 
 export function ShellInputs(): ReactElement {
   const project = useProject();

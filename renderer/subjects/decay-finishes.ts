@@ -1,19 +1,17 @@
 /** Finishes as choices, and what is known about one in a line. */
 
 import { coefficientUncertainty } from '../../core/decay/uncertainty';
-import { OCTAVES_HZ } from '../../core/quantity/bands';
+import { bandMark, OCTAVES_HZ } from '../../core/quantity/bands';
+import { faceName } from '../../core/room/faces';
 import { absorptionAt, FINISHES, type Finish } from '../../core/room/finishes';
 import type { Face, Project } from '../../core/room/project';
 import type { SelectGroup } from '../controls/SelectField';
 
-export const FACE_NAMES: Readonly<Record<Face, string>> = {
-  front: 'Screen wall',
-  back: 'Back wall',
-  left: 'Left wall',
-  right: 'Right wall',
-  floor: 'Floor',
-  ceiling: 'Ceiling',
-};
+/** A face of the shell as the label of its field: `Screen wall`. */
+export function faceLabel(face: Face): string {
+  const name = faceName(face);
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}
 
 /** The library by category, made once: it does not change while the program runs. */
 const LIBRARY: readonly SelectGroup[] = [...new Set(FINISHES.map((known) => known.category))].map(
@@ -46,8 +44,7 @@ export function sourceLine(finish: Finish | undefined): string {
 export function coefficientLine(finish: Finish): string {
   const figures = OCTAVES_HZ.flatMap((hz) => {
     const value = absorptionAt(finish, hz);
-    const name = hz >= 1000 ? `${hz / 1000}k` : String(hz);
-    return value === null ? [] : [`${name} ${value}`];
+    return value === null ? [] : [`${bandMark(hz)} ${value}`];
   });
   return figures.length === 0 ? 'no figures yet' : figures.join(', ');
 }

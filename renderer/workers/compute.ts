@@ -6,6 +6,8 @@ export interface Job<N extends TaskName> {
   /** The result; null where the job was stopped. Rejects with a sentence where it failed. */
   readonly result: Promise<Tasks[N]['output'] | null>;
   readonly stop: () => void;
+  /** Stop and let the result be what was found so far; null where the task gives nothing before its end. */
+  readonly stopAndKeep: () => void;
 }
 
 interface Waiting {
@@ -59,8 +61,11 @@ export function compute<N extends TaskName>(
     stop: () => {
       const known = waiting.get(job);
       if (!known) return;
-      send({ kind: 'stop', job });
+      send({ kind: 'stop', job, keep: false });
       known.settle(null);
+    },
+    stopAndKeep: () => {
+      if (waiting.has(job)) send({ kind: 'stop', job, keep: true });
     },
   };
 }

@@ -6,7 +6,8 @@ import type { FromWorker, TaskName, Tasks, ToWorker } from './messages';
 import { beginTask } from './tasks';
 
 const SLICE_MS = 12;
-const stopped = new Set<number>();
+/** Jobs to stop, and whether what they have found is still wanted. */
+const stopped = new Map<number, { readonly keep: boolean }>();
 let begun = 0;
 
 const say = (message: FromWorker): void => self.postMessage(message);
@@ -33,7 +34,15 @@ async function run(job: number, name: TaskName, input: unknown): Promise<void> {
       if (performance.now() < until) continue;
       say({ kind: 'progress', job, share: step.value });
       await breathe();
-      if (stopped.delete(job)) return;
+      const asked = stopped.get(job);
+      if (asked) {
+        stopped.delete(job);
+        if (asked.keep) {
+          const last = slices.next(true);
+          say({ kind: 'done', job, output: last.done ? last.value : null });
+        }
+        return;
+      }
       until = performance.now() + SLICE_MS;
     }
   } catch (error) {
@@ -44,7 +53,7 @@ async function run(job: number, name: TaskName, input: unknown): Promise<void> {
 
 self.addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
   if (data.kind === 'stop') {
-    stopped.add(data.job);
+    stopped.set(data.job, { keep: data.keep });
     return;
   }
   begun += 1;

@@ -74,7 +74,8 @@ export type ToWorker =
       readonly name: TaskName;
       readonly input: unknown;
     }
-  | { readonly kind: 'stop'; readonly job: number };
+  /** `keep` asks for what was found so far; an output of null says that the task has nothing. */
+  | { readonly kind: 'stop'; readonly job: number; readonly keep: boolean };
 
 export type FromWorker =
   | { readonly kind: 'progress'; readonly job: number; readonly share: number }

@@ -37,4 +37,24 @@ describe.runIf(browserOrSkip())('an absorber, designed in the window', () => {
     expect(await page.locator('.complaint').first().innerText()).toMatch(/nearest|from/i);
     expect(await page.locator('body').innerText()).not.toContain('NaN');
   });
+
+  it('is left by Escape and kept, but a typed figure is taken back first', async () => {
+    const { page } = await open();
+    await page.getByRole('button', { name: /Decay/ }).click();
+    await page.getByText('Own finishes').click();
+    await page.getByRole('button', { name: 'Design an absorber' }).click();
+    const bench = page.getByRole('group', { name: 'Absorber design' });
+    const thickness = bench.getByLabel(/[Tt]hickness/).first();
+    await thickness.fill('0.2');
+    await page.keyboard.press('Enter');
+    const kept = await thickness.inputValue();
+    await thickness.fill('0.4');
+    await page.keyboard.press('Escape');
+    expect(await thickness.inputValue()).toBe(kept);
+    await page.keyboard.press('Escape');
+    expect(await bench.count()).toBe(0);
+    await page.getByText('Own finishes').click();
+    await page.getByRole('button', { name: 'Design an absorber' }).click();
+    expect(await thickness.inputValue()).toBe(kept);
+  });
 });

@@ -73,4 +73,17 @@ describe.runIf(browserOrSkip())('proportions, in the window', () => {
     await page.getByRole('button', { name: 'Find the evenest rooms' }).first().click();
     await page.getByText(/No room in the bay has that much floor/).waitFor();
   });
+
+  it('keeps what it has found where the search is stopped, and says how far it came', async () => {
+    const { page } = await open();
+    await page.getByText('The bay: what can be built').click();
+    await page.getByLabel("Carpenter's step").fill('0.003 m');
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Find the evenest rooms' }).first().click();
+    const found = page.getByRole('figure', { name: 'Evenest rooms in the bay' });
+    await found.getByText(/[1-9]\d* %/).waitFor();
+    await found.getByRole('button', { name: 'Stop' }).click();
+    await found.getByText(/stopped at \d+ %/).waitFor();
+    expect(await found.getByRole('row').count()).toBeGreaterThan(1);
+  });
 });

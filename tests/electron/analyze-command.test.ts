@@ -75,6 +75,27 @@ describe('analysing a room', () => {
   });
 });
 
+describe('a folder that cannot be made', () => {
+  it.each([
+    ['below a file', 'den.room.json/sheets'],
+    ['where a file is', 'den.room.json'],
+  ])('%s is refused with a sentence', async (_where, folder) => {
+    await putRoom(PLAIN_ROOM);
+    const result = await run('den.room.json', '--out', folder);
+    expect(result).toMatchObject({ code: 1, out: '' });
+    expect(result.complaints).toHaveLength(1);
+    expect(result.complaints[0]).toContain('Name another folder');
+  });
+
+  // The file system of the processes says that a folder's parent is missing when it refuses it.
+  it.runIf(process.platform === 'linux')('below the processes is refused, too', async () => {
+    await putRoom(PLAIN_ROOM);
+    const result = await run('den.room.json', '--out', '/proc/sheets/den');
+    expect(result).toMatchObject({ code: 1, out: '' });
+    expect(result.complaints[0]).toContain('Name another folder');
+  });
+});
+
 describe('a file that is no valid room', () => {
   it('ends with 2 and one line for each fault, and writes nothing', async () => {
     await putRoom({ ...PLAIN_ROOM, room: { size: { width: -1, length: 6, height: 'tall' } } });
@@ -85,6 +106,27 @@ describe('a file that is no valid room', () => {
       'room.size.height',
     ]);
     expect(await fs.readdir(temp.at())).toEqual(['den.room.json']);
+  });
+
+  it('is told faults of shape and of names at once', async () => {
+    const patch = { id: 'a', face: 'lft', rect: [0, 0, 1, 1], finish: 'carpet-none' };
+    await putRoom({
+      ...PLAIN_ROOM,
+      room: { size: { width: -1, length: 6, height: 2.4 }, patches: [patch] },
+      seating: {
+        rows: [{ id: 'front', y: 3, seats: 2.5 }],
+        reference: { row: 'back', seat: 1 },
+      },
+    });
+    const result = await run('den.room.json');
+    expect(result.code).toBe(2);
+    expect(result.complaints.map((line) => line.split(':')[0])).toEqual([
+      'room.size.width',
+      'seating.rows[0].seats',
+      'room.patches[0].finish',
+      'seating.reference.row',
+      'room.patches[0].face',
+    ]);
   });
 
   it.each([

@@ -8,7 +8,6 @@ const bridge: HostBridge = {
   reopen: refuse,
   save: refuse,
   recent: refuse,
-  exportFile: refuse,
   print: refuse,
   keepAutosave: refuse,
   readAutosave: refuse,
@@ -27,7 +26,6 @@ describe('the host of the desktop program', () => {
     const outcomes = [
       await host.reopen('x'),
       await host.save('{}', 'den', null),
-      await host.exportFile('a', 'a.csv'),
       await host.print(),
     ];
     for (const outcome of outcomes) expect(outcome.kind).toBe('failed');

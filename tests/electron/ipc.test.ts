@@ -73,7 +73,7 @@ describe('questions from the window', () => {
     ['a path for a token', 'reopen', ['/home/person/den.room.json']],
     ['a number for a text', 'save', [1, 'den', null]],
     ['an object for a token', 'save', ['{}', 'den', { toString: 'x' }]],
-    ['an empty name', 'exportFile', ['a,b', '']],
+    ['an empty name', 'save', ['{}', '', null]],
     ['a record without its time', 'keepAutosave', [{ text: '', name: 'x', token: null }]],
     [
       'a record with more than its fields',

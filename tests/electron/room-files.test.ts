@@ -21,7 +21,6 @@ function aRun(answers: Partial<FileQuestions> = {}): RoomFiles {
     ask: {
       roomToOpen: () => Promise.resolve(null),
       placeForRoom: () => Promise.resolve(null),
-      placeForExport: () => Promise.resolve(null),
       writeOverChanged: () => Promise.reject(new Error('nobody was to be asked')),
       ...answers,
     },
@@ -172,15 +171,6 @@ describe('saving a room', () => {
     );
     expect(outcome.kind).toBe('failed');
     expect(await fs.readdir(temp.at())).toEqual([]);
-  });
-
-  it('exports beside the rooms without entering the recent files', async () => {
-    const files = aRun({ placeForExport: (name) => Promise.resolve(temp.at(name)) });
-    expect(done(await files.exportFile('a,b', '../modes.csv'))).toEqual({
-      name: '-modes.csv',
-      token: null,
-    });
-    expect(await files.recent()).toEqual([]);
   });
 });
 

@@ -1,6 +1,7 @@
 /** Solids, subwoofers and the screen. What hangs overhead is drawn through, with dashed edges. */
 
 import { useMemo, type ReactElement } from 'react';
+import { farCorner } from '../../../core/room/point';
 import type { Point, Project, Solid } from '../../../core/room/project';
 import { screenRect } from '../../../core/room/screen';
 import { FACE_NORMALS, faceAxes, patchSide } from '../../../core/room/faces';
@@ -79,7 +80,7 @@ function Patches({
 }): ReactElement {
   const pairs = useMemo(() => {
     const { size, patches } = project.room;
-    const far = [size.width, size.length, size.height] as const;
+    const far = farCorner(size);
     return patches
       .filter((patch) => !patch.face.includes(':'))
       .flatMap((patch) => {

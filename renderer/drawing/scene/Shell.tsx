@@ -3,6 +3,7 @@
 import { useFrame } from '@react-three/fiber';
 import { useMemo, useRef, type ReactElement } from 'react';
 import { type Mesh, type MeshBasicMaterial, Vector3 } from 'three';
+import { farCorner } from '../../../core/room/point';
 import { FACES, type Face, type Point, type ShellSize } from '../../../core/room/project';
 import { FACE_NORMALS, faceAxes } from '../../../core/room/faces';
 import { sceneVector, toScene } from '../axes';
@@ -26,8 +27,8 @@ const TONES: Readonly<Record<Face, keyof Palette>> = {
 };
 
 export function Shell({ size, palette, gridM }: ShellProps): ReactElement {
-  const far: Point = [size.width, size.length, size.height];
-  const edges = useMemo(() => boxEdges([0, 0, 0], [size.width, size.length, size.height]), [size]);
+  const far = farCorner(size);
+  const edges = useMemo(() => boxEdges([0, 0, 0], farCorner(size)), [size]);
   const grid = useMemo(() => floorGrid(size, gridM), [size, gridM]);
   return (
     <group>

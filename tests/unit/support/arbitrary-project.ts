@@ -4,19 +4,20 @@ import fc from 'fast-check';
 import { OCTAVES_HZ } from '../../../core/quantity/bands';
 import { FINISHES } from '../../../core/room/finishes';
 import {
-  FACES,
-  MOUNTS,
-  SOLID_KINDS,
   type Aim,
   type Bay,
   type CustomFinish,
+  FACES,
+  MOUNTS,
   type Patch,
   type PlacedSpeaker,
   type Point,
   type Project,
   type RoomObject,
   type Row,
+  SIDES,
   type Solid,
+  SOLID_KINDS,
   type Subwoofer,
 } from '../../../core/room/project';
 
@@ -200,7 +201,7 @@ const bay: fc.Arbitrary<Bay> = open(
     largest: open(fc.record({ width: cm(400, 900), length: cm(500, 1200), height: cm(220, 400) })),
     least: open(fc.record({ width: cm(100, 400), length: cm(100, 500), height: cm(100, 220) })),
     stepM: fc.constantFrom(0.01, 0.0254, 0.05),
-    fixed: fc.subarray(['width', 'length', 'height'] as const),
+    fixed: fc.subarray([...SIDES]),
     leastFloorM2: cm(0, 3000),
   }),
 );

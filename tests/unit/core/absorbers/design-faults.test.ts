@@ -35,6 +35,17 @@ describe('a flow resistivity out of range', () => {
   });
 });
 
+describe('a front of another thickness than can be computed', () => {
+  it.each([
+    ['Panel thickness', { ...perforated, panelThicknessM: 0.2 }],
+    ['Slat thickness', { ...slotted, panelThicknessM: 0.2 }],
+  ] as const)('is complained of as the %s', (name, design) => {
+    const fault = only(designFaults(design));
+    expect(fault.field).toBe('panelThicknessM');
+    expect(fault.sentence.startsWith(`${name} can be `)).toBe(true);
+  });
+});
+
 describe('a build that cannot be', () => {
   it.each<[string, Design, string, number]>([
     [

@@ -60,6 +60,38 @@ describe('the analysis of a room', () => {
   });
 });
 
+describe('a layer of air thinner than anything', () => {
+  const LEAST = 5e-324;
+
+  it.each([
+    ['along one wall', [LEAST, 0, 0]],
+    ['along two', [LEAST, LEAST, 0]],
+    ['along three', [LEAST, LEAST, LEAST]],
+    ['a thousandth of a millimetre thick', [1e-6, 0, 0]],
+  ] as const)('%s gives no figure that is none', (_where, min) => {
+    const project = roomOf({ solids: [{ id: 'block', kind: 'other', min, max: [4, 5, 3] }] });
+    expect(notFinite(analyze(project))).toEqual([]);
+  });
+
+  it('is no free space', () => {
+    const min = [LEAST, 0, 0];
+    const project = roomOf({ solids: [{ id: 'block', kind: 'other', min, max: [4, 5, 3] }] });
+    expect(analyze(project).geometry).toEqual({ volumeM3: 0, surfaceM2: 0, surfaces: [] });
+  });
+
+  it('before a fitting leaves the fitting against its wall', () => {
+    const closet = (x: number) =>
+      roomOf({ solids: [{ id: 'closet', kind: 'closet', min: [x, 0, 0], max: [1, 1, 3] }] });
+    expect(analyze(closet(LEAST)).geometry).toEqual(analyze(closet(0)).geometry);
+  });
+
+  it('under a patch is no surface', () => {
+    const patch = { id: 'strip', face: 'left', rect: [0, 0, LEAST, 1], finish: 'door-solid' };
+    const { surfaces } = analyze(roomOf({ patches: [patch] })).geometry;
+    expect(surfaces.filter((surface) => surface.areaM2 < 1e-9)).toEqual([]);
+  });
+});
+
 describe('a room without any free space', () => {
   const project = roomOf({
     solids: [{ id: 'block', kind: 'other', min: [0, 0, 0], max: [4, 5, 3] }],

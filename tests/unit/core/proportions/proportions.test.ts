@@ -13,6 +13,7 @@ import { unevennessOf } from '../../../../core/proportions/unevenness';
 import type { Bay, ShellSize } from '../../../../core/room/project';
 import { analyze } from '../../../../core/analysis/analyze';
 import { applyEdit } from '../../../../core/room/edits';
+import { SIDES } from '../../../../core/room/project';
 import { given, roomOf } from '../../support/rooms';
 
 const SPEED = 343.2;
@@ -95,7 +96,7 @@ describe('the search in a bay', () => {
         inX: cm(0, 60),
         inY: cm(0, 60),
         inZ: cm(0, 20),
-        fixed: fc.subarray(['width', 'length', 'height'] as const),
+        fixed: fc.subarray([...SIDES]),
         leastFloorM2: fc.integer({ min: 0, max: 30 }),
       })
       .map(({ largest, inX, inY, inZ, fixed, leastFloorM2 }): Bay => {
@@ -142,6 +143,30 @@ describe('the search in a bay', () => {
     expect(shares.length).toBeGreaterThan(3);
     expect([...shares].sort((a, b) => a - b)).toEqual(shares);
     expect(Math.max(...shares)).toBeLessThanOrEqual(1);
+  });
+
+  it('gives the best that it has found so far where it is stopped', () => {
+    const bay = { ...BAY, stepM: 0.005 };
+    const slices = searchRooms(bay, BAY.largest, SPEED);
+    let share = 0;
+    for (let step = slices.next(); !step.done && share < 0.4; step = slices.next()) {
+      share = step.value;
+    }
+    const stopped = slices.next(true);
+    if (stopped.done !== true) throw new Error('The search went on.');
+    const { rooms, tried } = stopped.value;
+    expect(stopped.value.share).toBeGreaterThan(0.4);
+    expect(stopped.value.share).toBeLessThan(0.5);
+    expect(rooms.length).toBeGreaterThan(0);
+    expect(tried).toBeLessThan(0.5 * searchSize(bay, BAY.largest));
+    // The narrowest come first, so these are the rooms of a bay that ends where it was stopped.
+    const widest = Math.max(...rooms.map((room) => room.size.width));
+    expect(widest).toBeLessThan(BAY.least.width + 0.5 * (BAY.largest.width - BAY.least.width));
+    const evenest = finish(
+      searchRooms({ ...bay, largest: { ...bay.largest, width: widest } }, BAY.largest, SPEED),
+    );
+    expect(rooms[0]?.unevennessHz).toBe(evenest.rooms[0]?.unevennessHz);
+    expect(evenest.share).toBe(1);
   });
 });
 

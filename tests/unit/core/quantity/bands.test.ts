@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { wrapDeg } from '../../../../core/quantity/angle';
-import { THIRD_OCTAVES } from '../../../../core/quantity/bands';
+import { bandMark, bandName, THIRD_OCTAVES } from '../../../../core/quantity/bands';
 
 describe('third octaves', () => {
   it('follow each other without a gap or an overlap', () => {
@@ -18,17 +17,14 @@ describe('third octaves', () => {
   });
 });
 
-describe('an azimuth', () => {
+describe('an octave in words', () => {
   it.each([
-    [0, 0],
-    [180, 180],
-    [-180, 180],
-    [190, -170],
-    [-190, 170],
-    [360, 0],
-    [540, 180],
-    [-725, -5],
-  ])('of %i degrees is %i degrees', (angle, wrapped) => {
-    expect(wrapDeg(angle)).toBeCloseTo(wrapped, 9);
+    [63, '63 Hz', '63'],
+    [500, '500 Hz', '500'],
+    [1000, '1 kHz', '1k'],
+    [8000, '8 kHz', '8k'],
+  ])('of %i Hz is %s, and %s on an axis', (hz, name, mark) => {
+    expect(bandName(hz)).toBe(name);
+    expect(bandMark(hz)).toBe(mark);
   });
 });

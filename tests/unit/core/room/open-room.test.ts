@@ -566,3 +566,40 @@ describe('an octave band that does not exist', () => {
     ]);
   });
 });
+
+describe('a file with faults of shape and of names', () => {
+  const solid = { id: 'duct', kind: 'soffit', min: [0, 0, 2], max: [1, 5, 3] };
+  const patch = { id: 'a', face: 'front', rect: [0, 0, 1, 1], finish: 'door-solid' };
+  const paths = (file: unknown): readonly string[] => faultsOf(file).map((fault) => fault.path);
+
+  it('has each place told once', () => {
+    const file = fileOf({
+      patches: [{ ...patch, finish: 'no finish' }],
+      solids: [solid, solid, 7],
+    });
+    expect(paths(file)).toEqual(['room.solids[2]', 'room.patches[0].finish', 'room.solids[1].id']);
+  });
+
+  it('has no name told as missing that may belong to what cannot be read', () => {
+    const own = { id: 7, name: 'Own', absorption: {} };
+    const room = {
+      solids: [{ ...solid, id: ['duct'] }],
+      patches: [{ ...patch, face: 'duct:front', finish: 'own' }],
+    };
+    expect(paths(fileOf(room, { finishesCustom: [own] }))).toEqual([
+      'room.solids[0].id',
+      'finishesCustom[0].id',
+    ]);
+  });
+
+  it.each([[null], [7], ['text'], [[]], [[null]], [{ 0: 'a' }]])(
+    'is refused and no more where its lists are %j',
+    (list) => {
+      const file = fileOf(
+        { size: 7, solids: list, patches: list, finishes: list },
+        { finishesCustom: list, objects: list, seating: { rows: list, reference: list } },
+      );
+      expect(paths(file)).toContain('room.size');
+    },
+  );
+});
