@@ -174,7 +174,7 @@ function isPair(
 
 /** True where both points lie in the plane of the mirror. */
 function isAlong(mirror: Mirror, from: Point, to: Point): boolean {
-  return from[mirror.axis] === mirror.atM && to[mirror.axis] === mirror.atM;
+  return [from, to].every((at) => Math.abs(at[mirror.axis] - mirror.atM) < IN_PLANE_M);
 }
 
 /**

@@ -5,6 +5,8 @@ import type { Driven, SetMeasures } from '../../core/bass/measure';
 import { formatLength, type LengthUnits } from '../../core/quantity/length';
 import type { Point, ShellSize } from '../../core/room/project';
 import type { SubwooferSearch } from '../../core/bass/search';
+import { signed } from '../charts/signed';
+import { Progress } from '../controls/Progress';
 import { useProject, useSession } from '../state/session';
 import { placesKey, usePlaces, type FoundPlaces } from './places-store';
 
@@ -16,14 +18,7 @@ export function PlaceTable(): ReactElement {
     <figure className="chart" aria-label="Places for the subwoofers">
       <figcaption>
         Best places
-        {share === null ? null : (
-          <span className="solving" role="status">
-            <progress value={share} aria-label="Trying places" />
-            <button type="button" onClick={stop}>
-              Stop
-            </button>
-          </span>
-        )}
+        {share === null ? null : <Progress share={share} label="Trying places" onStop={stop} />}
         <span className="readout">{share === null && answer ? proof(answer) : ''}</span>
       </figcaption>
       <div className="table-box">
@@ -112,7 +107,7 @@ function Measures({ of }: { readonly of: SetMeasures }): ReactElement {
     <>
       <td>{of.meanSpatialVarianceDb2.toFixed(1)}</td>
       <td>{of.deviationDb.toFixed(1)}</td>
-      <td>{`${of.outputDb < 0 ? '−' : '+'}${Math.abs(of.outputDb).toFixed(1)}`}</td>
+      <td>{signed(of.outputDb)}</td>
     </>
   );
 }

@@ -11,6 +11,7 @@ import { MINDED_HZ } from '../../core/reflections/notch-remedy';
 import type { WallNotch } from '../speakers/use-walls';
 import { labelRows } from './label-rows';
 import { useBoxSize } from './use-box-size';
+import { signed } from './signed';
 
 const LEFT = 38;
 const RIGHT = 14;
@@ -200,5 +201,5 @@ function readout({ frequenciesHz, levelsDb }: BoundaryCurve, hz: number): string
   const away = (f: number): number => Math.abs(Math.log((frequenciesHz[f] ?? 1) / hz));
   const at = frequenciesHz.reduce((best, _, f) => (away(f) < away(best) ? f : best), 0);
   const level = levelsDb[at] ?? 0;
-  return `${(frequenciesHz[at] ?? 0).toFixed(0)} Hz  ${level < 0 ? '−' : '+'}${Math.abs(level).toFixed(1)} dB`;
+  return `${(frequenciesHz[at] ?? 0).toFixed(0)} Hz  ${signed(level)} dB`;
 }

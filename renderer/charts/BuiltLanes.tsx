@@ -12,6 +12,7 @@ import { AxialNames } from './AxialNames';
 import { builtModeName, modeName } from './mode-name';
 import { Solving } from './Solving';
 import { useBoxSize } from './use-box-size';
+import { signed } from './signed';
 
 const LEFT = 92;
 const RIGHT = 20;
@@ -182,8 +183,6 @@ function BuiltMark(props: {
     </g>
   );
 }
-
-const signed = (hz: number): string => `${hz < 0 ? '−' : '+'}${Math.abs(hz).toFixed(1)}`;
 
 function builtText(mode: BuiltMode): string {
   const shift = mode.shiftHz === null ? '' : `  ${signed(mode.shiftHz)} Hz against the shell`;

@@ -4,6 +4,7 @@ import type { ReactElement } from 'react';
 import type { BuiltModes } from '../../core/analysis/built-modes';
 import { useTone } from '../field/tone';
 import { builtModeName, modeName } from './mode-name';
+import { signed } from './signed';
 
 export function BuiltTable({ built }: { readonly built: BuiltModes | null }): ReactElement {
   const { tone, choose } = useTone();
@@ -46,11 +47,7 @@ export function BuiltTable({ built }: { readonly built: BuiltModes | null }): Re
                     <td title={builtModeName(mode)}>
                       {likeShell ? modeName(likeShell) : <i>mixed</i>}
                     </td>
-                    <td>
-                      {shiftHz === null
-                        ? ''
-                        : `${shiftHz < 0 ? '−' : '+'}${Math.abs(shiftHz).toFixed(1)}`}
-                    </td>
+                    <td>{shiftHz === null ? '' : signed(shiftHz)}</td>
                     <td>{mode.errorPercent.toFixed(2)}</td>
                   </tr>
                 );

@@ -8,6 +8,7 @@ import { useBuiltModes, useRoomField } from '../field/use-painting';
 import { useProject } from '../state/session';
 import { shellField } from '../../core/response/field';
 import { builtModeName, modeName } from './mode-name';
+import { signed } from './signed';
 
 const MOST = 5;
 /** Phases this near to a quarter turn neither add nor take away, degrees. */
@@ -77,8 +78,6 @@ export function ModesBehind(props: ModesBehindProps): ReactElement {
     </figure>
   );
 }
-
-const signed = (db: number): string => `${db < 0 ? '−' : '+'}${Math.abs(db).toFixed(1)}`;
 
 const effect = (againstDeg: number): string =>
   againstDeg < 90 - ACROSS_DEG

@@ -7,6 +7,7 @@ import { scaleLinear, scaleLog } from 'd3-scale';
 import { useState, type MouseEvent, type ReactElement } from 'react';
 import { RESPONSE_RANGE_HZ, type SeatResponses } from '../../core/analysis/seat-response';
 import { useBoxSize } from './use-box-size';
+import { signed } from './signed';
 
 const LEFT = 38;
 const RIGHT = 20;
@@ -225,5 +226,3 @@ function readout(
   }
   return parts.join('  ');
 }
-
-const signed = (db: number): string => `${db < 0 ? '−' : '+'}${Math.abs(db).toFixed(1)}`;

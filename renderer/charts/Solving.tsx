@@ -3,19 +3,13 @@
 import type { ReactElement } from 'react';
 import { refusalSentence } from '../../core/analysis/built-modes';
 import { SLIVER_M } from '../../core/shape-modes/grid';
+import { Progress } from '../controls/Progress';
 import { useBuilt } from '../field/built-store';
 
 export function Solving(): ReactElement | null {
   const { share, stopped, failure, outcome, quality, stop, restart } = useBuilt();
   if (share !== null) {
-    return (
-      <span className="solving" role="status">
-        <progress value={share} aria-label="Solving the modes as built" />
-        <button type="button" onClick={stop}>
-          Stop
-        </button>
-      </span>
-    );
+    return <Progress share={share} label="Solving the modes as built" onStop={stop} />;
   }
   if (stopped || failure) {
     return (

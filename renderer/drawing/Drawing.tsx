@@ -13,7 +13,8 @@ import { useAnalysis, useProject, useSession, type OpenSubject, type View } from
 import { aimLabels } from './aim-label';
 import { CameraRig } from './CameraRig';
 import { dimensionLines, dimensionStrokes, type NearSides } from './dimension-lines';
-import { drawingLabels, type LabelContext } from './drawing-labels';
+import { drawingLabels } from './drawing-labels';
+import type { LabelContext } from './label-context';
 import { fittingLabels } from './fitting-labels';
 import { LabelLayer, LabelMover } from './Labels';
 import { usePalette } from './palette';

@@ -4,7 +4,7 @@ import type { Point } from '../../core/room/project';
 import { aimVector } from '../../core/speakers/aim';
 import { directionFrom } from '../../core/speakers/direction';
 import { DragHandle } from './DragHandle';
-import { takeHold, type LabelContext } from './drawing-labels';
+import { takeHold, type LabelContext } from './label-context';
 import type { PlacedLabel } from './Labels';
 import { onPlane } from './stage';
 

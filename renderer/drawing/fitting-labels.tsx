@@ -1,29 +1,17 @@
 /** Handles of the fittings: a tag to move each, and grips on the faces of the chosen one to stretch it. */
 
 import { carpenterStepM, roundLength } from '../../core/quantity/length';
-import { type Axis, FACE_NORMALS, solidSideName } from '../../core/room/faces';
+import { FACE_NORMALS, solidSideName } from '../../core/room/faces';
 import { LEAST_EXTENT_M } from '../../core/room/fitting-presets';
 import { movedSolid, stretchedSolid } from '../../core/room/move-solid';
 import { farCorner, mapPoint } from '../../core/room/point';
 import { FACES, type Point, type Solid } from '../../core/room/project';
 import { changeFittings, withSolid } from '../fittings/change-fittings';
-import type { View } from '../state/session';
 import { DragHandle } from './DragHandle';
 import { middleOf } from './dimension-lines';
-import type { LabelContext } from './drawing-labels';
+import { DRAG_NORMAL, NUDGE_AXES, type LabelContext } from './label-context';
 import type { PlacedLabel } from './Labels';
 import { alongAxis, onPlane } from './stage';
-
-/** The axis that the eye looks along: a fitting is not moved along it, nor stretched. */
-const DEPTH: Readonly<Record<View, Axis>> = { room: 2, plan: 2, section: 0, front: 1 };
-
-/** Room axes and signs of the arrow keys: right, then up. */
-const ARROWS: Readonly<Record<View, readonly [Axis, 1 | -1, Axis, 1 | -1]>> = {
-  room: [0, 1, 1, -1],
-  plan: [1, 1, 0, 1],
-  section: [1, 1, 2, 1],
-  front: [0, 1, 2, 1],
-};
 
 export interface FittingContext extends LabelContext {
   readonly fitting: string | null;
@@ -67,16 +55,16 @@ function tag(context: FittingContext, solid: Solid): PlacedLabel {
           const from = started.current.room.solids.find((known) => known.id === solid.id);
           if (!from) return;
           const at = middleOf(from.min, from.max);
-          const now = onPlane(ray, at, DEPTH[view]);
-          const then = onPlane(startRay, at, DEPTH[view]);
+          const now = onPlane(ray, at, DRAG_NORMAL[view]);
+          const then = onPlane(startRay, at, DRAG_NORMAL[view]);
           if (!now || !then) return;
           const by = mapPoint(now, (value, axis) =>
-            axis === DEPTH[view] ? 0 : value - then[axis],
+            axis === DRAG_NORMAL[view] ? 0 : value - then[axis],
           );
           move(from, by, fine, gesture);
         }}
         onNudge={(right, up, fine) => {
-          const [axisRight, signRight, axisUp, signUp] = ARROWS[view];
+          const [axisRight, signRight, axisUp, signUp] = NUDGE_AXES[view];
           const stepM = carpenterStepM(units, fine);
           const by: [number, number, number] = [0, 0, 0];
           by[axisRight] += right * signRight * stepM;
@@ -117,56 +105,56 @@ function isWithin(solid: Solid, { project }: FittingContext): boolean {
 
 function gripsOf(context: FittingContext, solid: Solid): readonly PlacedLabel[] {
   const { project, units, view, stage, hold, started } = context;
-  return FACES.filter((face) => view === 'room' || FACE_NORMALS[face].axis !== DEPTH[view]).map(
-    (face): PlacedLabel => {
-      const { axis, side } = FACE_NORMALS[face];
-      const at: [number, number, number] = [...middleOf(solid.min, solid.max)];
-      at[axis] = side === 1 ? solid.max[axis] : solid.min[axis];
-      const pull = (from: Solid, to: number, fine: boolean, gesture: string): void => {
-        const stepM = carpenterStepM(units, fine);
-        const pulled = stretchedSolid(from, axis, side, to, project.room, stepM);
-        changeFittings(withSolid(project.room.solids, pulled), `size of ${solid.id}`, gesture);
-      };
-      return {
-        key: `fitting-grip-${solid.id}-${face}`,
-        at,
-        node: (
-          <DragHandle
-            className={`grip fitting-grip fitting-grip-${face}`}
-            label={`${solid.id}, ${solidSideName(face)}: drag to change its size, arrow keys step`}
-            stage={stage}
-            onStart={() => {
-              started.current = project;
-              hold(true);
-            }}
-            onEnd={() => hold(false)}
-            onDrag={(ray, startRay, fine, gesture) => {
-              const from = started.current.room.solids.find((known) => known.id === solid.id);
-              const now = alongAxis(ray, at, axis);
-              const then = alongAxis(startRay, at, axis);
-              if (!from || now === null || then === null) return;
-              const start = side === 1 ? from.max[axis] : from.min[axis];
-              pull(from, start + now - then, fine, gesture);
-            }}
-            onNudge={(right, up, fine) => {
-              const stepM = carpenterStepM(units, fine);
-              const out = (right !== 0 ? right : up) * stepM;
-              const far = farCorner(project.room.size)[axis];
-              const to = roundLength(Math.min(Math.max(at[axis] + out, 0), far));
-              const put = (corner: Point): Point =>
-                mapPoint(corner, (value, n) => (n === axis ? to : value));
-              const next: Solid =
-                side === 1 ? { ...solid, max: put(solid.max) } : { ...solid, min: put(solid.min) };
-              if (next.max[axis] - next.min[axis] < LEAST_EXTENT_M) return;
-              changeFittings(
-                withSolid(project.room.solids, next),
-                `size of ${solid.id}`,
-                `nudge-${solid.id}-${face}`,
-              );
-            }}
-          />
-        ),
-      };
-    },
-  );
+  return FACES.filter(
+    (face) => view === 'room' || FACE_NORMALS[face].axis !== DRAG_NORMAL[view],
+  ).map((face): PlacedLabel => {
+    const { axis, side } = FACE_NORMALS[face];
+    const at: [number, number, number] = [...middleOf(solid.min, solid.max)];
+    at[axis] = side === 1 ? solid.max[axis] : solid.min[axis];
+    const pull = (from: Solid, to: number, fine: boolean, gesture: string): void => {
+      const stepM = carpenterStepM(units, fine);
+      const pulled = stretchedSolid(from, axis, side, to, project.room, stepM);
+      changeFittings(withSolid(project.room.solids, pulled), `size of ${solid.id}`, gesture);
+    };
+    return {
+      key: `fitting-grip-${solid.id}-${face}`,
+      at,
+      node: (
+        <DragHandle
+          className={`grip fitting-grip fitting-grip-${face}`}
+          label={`${solid.id}, ${solidSideName(face)}: drag to change its size, arrow keys step`}
+          stage={stage}
+          onStart={() => {
+            started.current = project;
+            hold(true);
+          }}
+          onEnd={() => hold(false)}
+          onDrag={(ray, startRay, fine, gesture) => {
+            const from = started.current.room.solids.find((known) => known.id === solid.id);
+            const now = alongAxis(ray, at, axis);
+            const then = alongAxis(startRay, at, axis);
+            if (!from || now === null || then === null) return;
+            const start = side === 1 ? from.max[axis] : from.min[axis];
+            pull(from, start + now - then, fine, gesture);
+          }}
+          onNudge={(right, up, fine) => {
+            const stepM = carpenterStepM(units, fine);
+            const out = (right !== 0 ? right : up) * stepM;
+            const far = farCorner(project.room.size)[axis];
+            const to = roundLength(Math.min(Math.max(at[axis] + out, 0), far));
+            const put = (corner: Point): Point =>
+              mapPoint(corner, (value, n) => (n === axis ? to : value));
+            const next: Solid =
+              side === 1 ? { ...solid, max: put(solid.max) } : { ...solid, min: put(solid.min) };
+            if (next.max[axis] - next.min[axis] < LEAST_EXTENT_M) return;
+            changeFittings(
+              withSolid(project.room.solids, next),
+              `size of ${solid.id}`,
+              `nudge-${solid.id}-${face}`,
+            );
+          }}
+        />
+      ),
+    };
+  });
 }

@@ -1,9 +1,9 @@
 /** Handles of the subwoofers: a tag to drag each along the floor, or up and down in the sections. */
 
-import { carpenterStepM, formatLength, snapLength } from '../../core/quantity/length';
+import { formatLength } from '../../core/quantity/length';
 import type { Point, Subwoofer } from '../../core/room/project';
 import { DragHandle } from './DragHandle';
-import { clampToShell, dragPlace, NUDGE_AXES, takeHold, type LabelContext } from './drawing-labels';
+import { dragPlace, nudged, takeHold, type LabelContext } from './label-context';
 import type { PlacedLabel } from './Labels';
 
 export interface SubwooferContext extends LabelContext {
@@ -16,7 +16,7 @@ export function subwooferLabels(context: SubwooferContext): readonly PlacedLabel
 }
 
 function tag(context: SubwooferContext, sub: Subwoofer): PlacedLabel {
-  const { project, units, view, stage, change, hold, started, place } = context;
+  const { units, stage, change, hold, started, place } = context;
   const marked =
     context.subwoofer === sub.id || (place?.kind === 'subwoofer' && place.id === sub.id);
   const [x, y, z] = sub.position;
@@ -43,12 +43,7 @@ function tag(context: SubwooferContext, sub: Subwoofer): PlacedLabel {
           if (to) moveTo(to, gesture);
         }}
         onNudge={(right, up, fine) => {
-          const [axisRight, signRight, axisUp, signUp] = NUDGE_AXES[view];
-          const stepM = carpenterStepM(units, fine);
-          const next: [number, number, number] = [x, y, z];
-          next[axisRight] = snapLength((next[axisRight] ?? 0) + right * signRight * stepM, stepM);
-          next[axisUp] = snapLength((next[axisUp] ?? 0) + up * signUp * stepM, stepM);
-          moveTo(clampToShell(next, project), `nudge-${sub.id}`);
+          moveTo(nudged(sub.position, context, right, up, fine), `nudge-${sub.id}`);
         }}
       >
         {sub.id}

@@ -6,6 +6,7 @@ import { formatLength, type LengthUnits } from '../../core/quantity/length';
 import { useSpeakerEvidence } from '../speakers/evidence-store';
 import { useFace } from '../speakers/face-store';
 import { useAnalysis, useSession } from '../state/session';
+import { minused } from '../charts/signed';
 import { SHOWN_IN } from './shown-in';
 import { SeverityMark } from './SeverityMark';
 
@@ -122,6 +123,6 @@ export function figure(value: number | null, unit: string, units: LengthUnits): 
   if (unit === 'deg') return `${value.toFixed(1)}°`;
   if (unit === 's') return `${value.toFixed(2)} s`;
   if (unit === 'Hz') return `${value.toFixed(1)} Hz`;
-  if (unit === 'dB') return `${value < 0 ? '−' : ''}${Math.abs(value).toFixed(1)} dB`;
+  if (unit === 'dB') return `${minused(value)} dB`;
   return String(value);
 }

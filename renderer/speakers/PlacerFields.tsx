@@ -4,6 +4,7 @@ import type { ReactElement } from 'react';
 import { STUD_PITCHES_M } from '../../core/placing/site';
 import { layoutEdit } from '../../core/speakers/layout-edit';
 import { layoutOf } from '../../core/speakers/layouts';
+import { Progress } from '../controls/Progress';
 import { SelectField } from '../controls/SelectField';
 import { useProject, useSession } from '../state/session';
 import { usePlacer, type Studs } from './placer-store';
@@ -29,12 +30,7 @@ export function PlacerFields(): ReactElement {
           Place the loudspeakers
         </button>
       ) : (
-        <span className="solving" role="status">
-          <progress value={share} aria-label="Looking for places" />
-          <button type="button" onClick={stop}>
-            Stop
-          </button>
-        </span>
+        <Progress share={share} label="Looking for places" onStop={stop} />
       )}
       {failure ? <p className="complaint">{failure}</p> : null}
       <Outcome />

@@ -5,6 +5,7 @@ import { atSeats, type AtSeat } from '../../core/speakers/at-seats';
 import { referenceSeat } from '../../core/room/seats';
 import { useAnalysis, useProject, useSession } from '../state/session';
 import { seatKey, seatName, useSpeakerEvidence } from './evidence-store';
+import { signed } from '../charts/signed';
 
 /** Seats farther off the axis than this hear less treble from most boxes, degrees (common practice). */
 const WIDE_DEG = 30;
@@ -109,8 +110,6 @@ export function SeatAngles(): ReactElement {
 }
 
 const shortName = (name: string): string => name.replace('row ', 'R').replace(', seat ', ' S');
-
-const signed = (db: number): string => `${db < 0 ? '−' : '+'}${Math.abs(db).toFixed(1)}`;
 
 function angles({ azimuthDeg, elevationDeg, outsideDeg, offAxis }: AtSeat): string {
   const mark = outsideDeg > 0 ? '▲ ' : '';

@@ -16,6 +16,7 @@ import { useProject, useSession } from '../state/session';
 import { useChosenSpeaker, type ChosenSpeaker } from './chosen-speaker';
 import { seatKey, useHearingSeat, useSpeakerEvidence } from './evidence-store';
 import { useFace } from './face-store';
+import { minused } from '../charts/signed';
 
 export interface Early {
   readonly speaker: ChosenSpeaker;
@@ -120,5 +121,4 @@ export function useReflectionMarks(): ReflectionMarks | null {
 }
 
 /** `−6.3 dB`. */
-export const levelText = (levelDb: number): string =>
-  `${levelDb < 0 ? '−' : ''}${Math.abs(levelDb).toFixed(1)} dB`;
+export const levelText = (levelDb: number): string => `${minused(levelDb)} dB`;

@@ -9,6 +9,7 @@ import { SeatChoice, useLookedAt } from '../bass/SeatChoice';
 import { PlaceSearchFields } from '../bass/PlaceSearchFields';
 import { PlaceTable } from '../bass/PlaceTable';
 import { usePlaces } from '../bass/places-store';
+import { EvidenceTabs } from '../controls/EvidenceTabs';
 import { LengthField } from '../controls/LengthField';
 import { NumberField } from '../controls/NumberField';
 import { useTone } from '../field/tone';
@@ -180,17 +181,17 @@ export function BassEvidence(): ReactElement {
   const { open, setOpen } = usePlaces();
   if (failure) return <p className="complaint">{failure}</p>;
   if (!responses) return <p className="empty">The response at the seats is being computed.</p>;
-  const tab = (title: string, shown: boolean): ReactElement => (
-    <button type="button" aria-pressed={shown === open} onClick={() => setOpen(shown)}>
-      {title}
-    </button>
-  );
   return (
     <>
-      <div className="evidence-tabs" role="group" aria-label="Evidence for the bass">
-        {tab('Behind', false)}
-        {tab('Places', true)}
-      </div>
+      <EvidenceTabs
+        of="the bass"
+        tabs={[
+          { value: 'behind', title: 'Behind' },
+          { value: 'places', title: 'Places' },
+        ]}
+        shown={open ? 'places' : 'behind'}
+        onShow={(value) => setOpen(value === 'places')}
+      />
       <ResponseChart
         responses={responses}
         seat={lookedAt ? seatKey(lookedAt) : ''}

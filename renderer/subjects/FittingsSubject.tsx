@@ -15,6 +15,7 @@ import { BuiltTable } from '../charts/BuiltTable';
 import { ModeLanes } from '../charts/ModeLanes';
 import { SurfaceTable } from '../charts/SurfaceTable';
 import { Choice } from '../controls/Choice';
+import { EvidenceTabs } from '../controls/EvidenceTabs';
 import { LengthField } from '../controls/LengthField';
 import { SelectField } from '../controls/SelectField';
 import { LIMITS_HZ, useBuilt } from '../field/built-store';
@@ -171,17 +172,17 @@ type Evidence = 'modes' | 'faces';
 
 export function FittingsEvidence(): ReactElement {
   const [shown, show] = useState<Evidence>('modes');
-  const tab = (which: Evidence, title: string): ReactElement => (
-    <button type="button" aria-pressed={which === shown} onClick={() => show(which)}>
-      {title}
-    </button>
-  );
   return (
     <>
-      <div className="evidence-tabs" role="group" aria-label="Evidence for the fittings">
-        {tab('modes', 'Modes')}
-        {tab('faces', 'Areas')}
-      </div>
+      <EvidenceTabs
+        of="the fittings"
+        tabs={[
+          { value: 'modes', title: 'Modes' },
+          { value: 'faces', title: 'Areas' },
+        ]}
+        shown={shown}
+        onShow={show}
+      />
       {shown === 'modes' ? <BuiltEvidence /> : <SurfaceTable />}
     </>
   );

@@ -4,6 +4,7 @@ import type { ReactElement } from 'react';
 import { SIDES, SIZE_LIMITS_M } from '../../core/room/project';
 import { ModeLanes } from '../charts/ModeLanes';
 import { ThirdOctaves } from '../charts/ThirdOctaves';
+import { EvidenceTabs } from '../controls/EvidenceTabs';
 import { LengthField } from '../controls/LengthField';
 import { NumberField } from '../controls/NumberField';
 import { SIDE_NAMES } from '../drawing/DimensionFigure';
@@ -84,10 +85,18 @@ export function ShellInputs(): ReactElement {
 }
 
 export function ShellEvidence(): ReactElement {
-  const open = useProportions((state) => state.open);
+  const { open, setOpen } = useProportions();
   return (
     <>
-      <EvidenceTabs />
+      <EvidenceTabs
+        of="the shell"
+        tabs={[
+          { value: 'modes', title: 'Modes' },
+          { value: 'proportions', title: 'Proportions' },
+        ]}
+        shown={open ? 'proportions' : 'modes'}
+        onShow={(value) => setOpen(value === 'proportions')}
+      />
       {open ? (
         <>
           <ProportionMapChart />
@@ -98,22 +107,6 @@ export function ShellEvidence(): ReactElement {
         <ModesEvidence />
       )}
     </>
-  );
-}
-
-/** Two kinds of evidence for the shell, on tabs along the edge of the strip. */
-function EvidenceTabs(): ReactElement {
-  const { open, setOpen } = useProportions();
-  const tab = (title: string, shown: boolean): ReactElement => (
-    <button type="button" aria-pressed={shown === open} onClick={() => setOpen(shown)}>
-      {title}
-    </button>
-  );
-  return (
-    <div className="evidence-tabs" role="group" aria-label="Evidence for the shell">
-      {tab('Modes', false)}
-      {tab('Proportions', true)}
-    </div>
   );
 }
 

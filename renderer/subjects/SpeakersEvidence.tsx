@@ -3,14 +3,19 @@
 import type { ReactElement } from 'react';
 import { SpeakerPanorama } from '../charts/SpeakerPanorama';
 import { SpeakerTable } from '../charts/SpeakerTable';
+import { EvidenceTabs } from '../controls/EvidenceTabs';
 import { EarlyEvidence } from '../speakers/EarlyEvidence';
 import { SeatAngles } from '../speakers/SeatAngles';
 import { WallsEvidence } from '../speakers/WallsEvidence';
-import { useSpeakerEvidence, type SpeakerEvidence } from '../speakers/evidence-store';
+import {
+  SPEAKER_EVIDENCE,
+  useSpeakerEvidence,
+  type SpeakerEvidence,
+} from '../speakers/evidence-store';
 import { useAnalysis, useSession } from '../state/session';
 
-const TABS: Partial<
-  Readonly<Record<SpeakerEvidence, { readonly title: string; readonly body: () => ReactElement }>>
+const TABS: Readonly<
+  Record<SpeakerEvidence, { readonly title: string; readonly body: () => ReactElement }>
 > = {
   angles: { title: 'Angles', body: Angles },
   seats: { title: 'Seats', body: SeatAngles },
@@ -20,21 +25,15 @@ const TABS: Partial<
 
 export function SpeakersEvidence(): ReactElement {
   const { shown, show } = useSpeakerEvidence();
-  const Body = TABS[shown]?.body ?? Angles;
+  const Body = TABS[shown].body;
   return (
     <>
-      <div className="evidence-tabs" role="group" aria-label="Evidence for the speakers">
-        {Object.entries(TABS).map(([key, { title }]) => (
-          <button
-            key={key}
-            type="button"
-            aria-pressed={key === shown}
-            onClick={() => show(key as SpeakerEvidence)}
-          >
-            {title}
-          </button>
-        ))}
-      </div>
+      <EvidenceTabs
+        of="the speakers"
+        tabs={SPEAKER_EVIDENCE.map((value) => ({ value, title: TABS[value].title }))}
+        shown={shown}
+        onShow={show}
+      />
       <Body />
     </>
   );

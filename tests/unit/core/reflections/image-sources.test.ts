@@ -133,6 +133,28 @@ describe('odd places', () => {
   });
 });
 
+describe('a way in the plane of a side, but for the dust of binary arithmetic', () => {
+  it('has the same paths from either end', () => {
+    // 0.3 + 2.3 is not quite 2.6: the top of the solid lies 4e-16 m under source and receiver.
+    const room = roomWith([box('a', [0, 0, 0.3], [0.1, 0.1, 0.3 + 2.3])]);
+    const [source, receiver]: readonly Point[] = [
+      [0.1, 0, 2.6],
+      [0.2, 0, 2.6],
+    ];
+    if (!source || !receiver) throw new Error('No places.');
+    const faces = (from: Point, to: Point) =>
+      pathsIn(room, from, to, 2)
+        .paths.map((path) =>
+          path.hits
+            .map((hit) => hit.face)
+            .sort()
+            .join(' '),
+        )
+        .sort();
+    expect(faces(source, receiver)).toEqual(faces(receiver, source));
+  });
+});
+
 describe('in any room, to the second order', () => {
   const all = ({ room, source, receiver }: { room: Room; source: Point; receiver: Point }) =>
     pathsIn(room, source, receiver, 2);

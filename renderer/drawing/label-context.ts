@@ -1,0 +1,96 @@
+/** What labels and handles are made from, and how a hand moves a thing in each view. */
+
+import type { RefObject } from 'react';
+import type { Ray } from 'three';
+import type { Analysis } from '../../core/analysis/analyze';
+import type { FindingPlace } from '../../core/findings/finding';
+import { carpenterStepM, snapLength, type LengthUnits } from '../../core/quantity/length';
+import type { Edit } from '../../core/room/edits';
+import type { Axis } from '../../core/room/faces';
+import type { Point, Project } from '../../core/room/project';
+import type { View } from '../state/session';
+import type { DimensionLine } from './dimension-lines';
+import { onPlane, type Stage } from './stage';
+
+export interface LabelContext {
+  /** What carries handles of its own, and so needs no name plates. */
+  readonly handles: 'fittings' | 'subwoofers' | null;
+  readonly project: Project;
+  readonly analysis: Analysis;
+  readonly units: LengthUnits;
+  readonly view: View;
+  readonly dimensions: readonly DimensionLine[];
+  readonly stage: RefObject<Stage | null>;
+  readonly channel: string | null;
+  readonly place: FindingPlace | null;
+  readonly change: (edit: Edit, gesture?: string | null) => void;
+  readonly chooseChannel: (channel: string | null) => void;
+  readonly hold: (held: boolean) => void;
+  /** The project as it was when the drag under way began. */
+  readonly started: { current: Project };
+}
+
+export const clamp = (value: number, [low, high]: readonly [number, number]): number =>
+  Math.min(Math.max(value, low), high);
+
+/** Take hold: the drag measures from the room as it is now. */
+export function takeHold({ hold, started, project }: LabelContext): () => void {
+  return () => {
+    started.current = project;
+    hold(true);
+  };
+}
+
+/** The axis that the eye looks along: things are dragged level in the room and plan, upright in sections. */
+export const DRAG_NORMAL: Readonly<Record<View, Axis>> = { room: 2, plan: 2, section: 0, front: 1 };
+
+/** Where a point goes that is dragged from `start`; null where the eye looks along the plane. */
+export function dragPlace(
+  { view, units, project }: LabelContext,
+  start: Point,
+  ray: Ray,
+  startRay: Ray,
+  fine: boolean,
+): Point | null {
+  const normal = DRAG_NORMAL[view];
+  const now = onPlane(ray, start, normal);
+  const then = onPlane(startRay, start, normal);
+  if (!now || !then) return null;
+  const stepM = carpenterStepM(units, fine);
+  const to: [number, number, number] = [...start];
+  start.forEach((at, axis) => {
+    if (axis === normal) return;
+    to[axis] = snapLength(at + (now[axis] ?? 0) - (then[axis] ?? 0), stepM);
+  });
+  return clampToShell(to, project);
+}
+
+/** The place, moved onto the shell where it lies outside. */
+export function clampToShell([x, y, z]: Point, { room }: Project): Point {
+  const { width, length, height } = room.size;
+  return [clamp(x, [0, width]), clamp(y, [0, length]), clamp(z, [0, height])];
+}
+
+/** Room axes that the arrow keys move along in each view: to the right, and up. */
+export const NUDGE_AXES: Readonly<Record<View, readonly [Axis, 1 | -1, Axis, 1 | -1]>> = {
+  room: [0, 1, 1, -1],
+  plan: [1, 1, 0, 1],
+  section: [1, 1, 2, 1],
+  front: [0, 1, 2, 1],
+};
+
+/** The place after an arrow key. */
+export function nudged(
+  at: Point,
+  { view, project, units }: LabelContext,
+  right: number,
+  up: number,
+  fine: boolean,
+): Point {
+  const [axisRight, signRight, axisUp, signUp] = NUDGE_AXES[view];
+  const stepM = carpenterStepM(units, fine);
+  const next: [number, number, number] = [...at];
+  next[axisRight] = snapLength(next[axisRight] + right * signRight * stepM, stepM);
+  next[axisUp] = snapLength(next[axisUp] + up * signUp * stepM, stepM);
+  return clampToShell(next, project);
+}

@@ -1,0 +1,83 @@
+/** Tags of the loudspeakers. */
+
+import type { Point } from '../../core/room/project';
+import { USUAL_BOX_M } from '../../core/speakers/box';
+import { DragHandle } from './DragHandle';
+import { dragPlace, nudged, takeHold, type LabelContext } from './label-context';
+import type { PlacedLabel } from './Labels';
+
+/** Nearer to a wall than its box and this, a dragged loudspeaker hangs on it, m. */
+const PULL_M = 0.08;
+
+/** The place, moved so that the box's back lies against the wall that it has come near to. */
+function againstWall(at: Point, label: string, { project, view }: LabelContext): Point {
+  const placed = project.speakers.placed.find((speaker) => speaker.channel === label);
+  const { width, length } = project.room.size;
+  const mount = placed?.mount;
+  if (mount === 'stand' || mount === 'ceiling' || view === 'front') return at;
+  const depthM = mount === 'in-wall' ? 0 : (placed?.boxM ?? USUAL_BOX_M)[2];
+  const pulled = (value: number, far: number): number =>
+    value < depthM + PULL_M ? depthM : value > far - depthM - PULL_M ? far - depthM : value;
+  const x = pulled(at[0], width);
+  if (x !== at[0]) return [x, at[1], at[2]];
+  return [at[0], pulled(at[1], length), at[2]];
+}
+
+/** Lettering goes outward in plan; in sections the farther of two that coincide goes below. */
+function besideSpeaker({ view, analysis, project }: LabelContext, position: Point): Point {
+  const [x, y, z] = position;
+  const ears = analysis.listening;
+  if (view === 'plan' && ears) return [ears[0], ears[1], z];
+  const below =
+    (view === 'section' && x > project.room.size.width / 2 + 0.05) ||
+    (view === 'front' && ears !== null && y < ears[1] && Math.abs(x - ears[0]) > 0.05);
+  return [x, y, z + (below ? 0.1 : -0.1)];
+}
+
+/** The tag of one loudspeaker: its angle, whether it is within its window, and a handle to drag it. */
+export function speakerLabel(context: LabelContext, label: string): PlacedLabel {
+  const { analysis, stage, change, hold, started, channel, place } = context;
+  const speaker = analysis.speakers.find((candidate) => candidate.channel === label);
+  const known = analysis.layout?.channels.find((candidate) => candidate.label === label);
+  const position = speaker?.position ?? [0, 0, 0];
+  const marked = channel === label || (place?.kind === 'speaker' && place.channel === label);
+  const name = known?.name ?? label;
+  const inRange = speaker?.inRange ?? false;
+  return {
+    key: `speaker-${label}`,
+    at: position,
+    awayFrom: besideSpeaker(context, position),
+    mayShift: true,
+    node: (
+      <DragHandle
+        className={`speaker-chip${inRange ? '' : ' outside'}${marked ? ' marked' : ''}`}
+        label={`${name}, azimuth ${speaker?.azimuthDeg.toFixed(1) ?? ''}, elevation ${speaker?.elevationDeg.toFixed(1) ?? ''} degrees, ${inRange ? 'within' : 'outside'} its window: drag, or arrow keys`}
+        stage={stage}
+        onStart={takeHold(context)}
+        onEnd={() => hold(false)}
+        onPress={() => context.chooseChannel(label)}
+        onDrag={(ray, startRay, fine, gesture) => {
+          const start = started.current.speakers.placed.find((s) => s.channel === label)?.position;
+          const to = start ? dragPlace(context, start, ray, startRay, fine) : null;
+          if (to) {
+            const at = fine ? to : againstWall(to, label, context);
+            change({ kind: 'speaker', channel: label, position: at }, gesture);
+          }
+        }}
+        onNudge={(right, up, fine) => {
+          const to = nudged(position, context, right, up, fine);
+          change({ kind: 'speaker', channel: label, position: to }, `nudge-${label}`);
+        }}
+      >
+        {inRange ? null : <span aria-hidden="true">▲ </span>}
+        <b>{known?.short ?? label}</b> {speaker ? `${Math.round(speaker.azimuthDeg) || 0}°` : ''}
+        {speaker && Math.abs(speaker.elevationDeg) >= 0.5 ? (
+          <small>
+            {' '}
+            {`${speaker.elevationDeg > 0 ? '↑' : '↓'}${Math.abs(speaker.elevationDeg).toFixed(0)}°`}
+          </small>
+        ) : null}
+      </DragHandle>
+    ),
+  };
+}
