@@ -39,7 +39,7 @@ export type BuiltOutcome =
   | { readonly ok: false; readonly refusal: ShapeRefusal };
 
 /** What the modes of a project depend on, and nothing else. */
-export function spaceOf({ room, air }: Project): ShapeSpace {
+export function spaceOf({ room, air }: Pick<Project, 'room' | 'air'>): ShapeSpace {
   const { width, length, height } = room.size;
   return {
     size: { width, length, height },

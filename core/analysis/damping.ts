@@ -5,11 +5,11 @@ import { DEFAULT_DECAY_S, type Damping } from '../response/path';
 import type { ShellField } from '../response/field';
 import { FACES_BY_AXIS, type Axis } from '../room/faces';
 import { farCorner } from '../room/point';
-import type { Point, Project } from '../room/project';
+import type { Point } from '../room/project';
 import type { FreeSpace } from '../room/space';
 import { coverageOfFaces } from '../shape-modes/on-faces';
 import type { ShapeModes } from '../shape-modes/shape-modes';
-import { modalRoom } from './modal';
+import { modalRoom, type Sounding } from './modal';
 
 export interface FieldDamping {
   readonly damping: Damping & { readonly modesS: Float64Array };
@@ -18,7 +18,7 @@ export interface FieldDamping {
 }
 
 /** Decay of the plain shell's modes, in the field's order. */
-export function shellDamping(project: Project, space: FreeSpace, field: ShellField): FieldDamping {
+export function shellDamping(project: Sounding, space: FreeSpace, field: ShellField): FieldDamping {
   const room = modalRoom(project, space);
   return dampingOf(field.frequenciesHz, room, (n) =>
     room.faces.map(({ axis, areaM2 }) => ((field.orders[n]?.[axis] ?? 0) > 0 ? 2 : 1) * areaM2),
@@ -29,7 +29,7 @@ export function shellDamping(project: Project, space: FreeSpace, field: ShellFie
  * Decay of the modes as built: each mode's own pressure on each face, where the shell's formula has 2 or
  * 1. A patch shares in its face by its area.
  */
-export function builtDamping(project: Project, space: FreeSpace, shape: ShapeModes): FieldDamping {
+export function builtDamping(project: Sounding, space: FreeSpace, shape: ShapeModes): FieldDamping {
   const room = modalRoom(project, space);
   const names = [...new Set(space.surfaces.map((surface) => surface.face))];
   const numberOf = new Map(names.map((name, n) => [name, n]));
@@ -67,7 +67,7 @@ function dampingOf(
 
 /** Name of the face that lies at `middle` towards `side`: of the shell, or of the first solid there. */
 function faceAt(
-  { room }: Project,
+  { room }: Sounding,
   middle: Point,
   axis: Axis,
   side: -1 | 1,

@@ -14,8 +14,11 @@ import type { FreeSpace } from '../room/space';
 /** Modes to here have a decay of their own at most, Hz; above the Schroeder frequency the octaves do. */
 export const MODAL_TO_HZ = 200;
 
+/** The parts of a project that the decay of its modes depends on. */
+export type Sounding = Pick<Project, 'room' | 'air' | 'objects' | 'finishesCustom'>;
+
 /** What the modes meet: every surface of `space` in its order, the objects and the air. */
-export function modalRoom(project: Project, space: FreeSpace): ModalRoom {
+export function modalRoom(project: Sounding, space: FreeSpace): ModalRoom {
   const lookup = finishLookup(project);
   return {
     volumeM3: space.volumeM3,

@@ -2,11 +2,12 @@
 
 import { speedOfSoundMS } from '../air/medium';
 import { shapedField, shellField, type ModalField } from '../response/field';
-import type { Damping, DrivenSource } from '../response/path';
-import type { Project, Subwoofer } from '../room/project';
+import { DEFAULT_DECAY_S, type Damping, type DrivenSource } from '../response/path';
+import type { Subwoofer } from '../room/project';
 import { freeSpace } from '../room/space';
 import type { ShapeModes } from '../shape-modes/shape-modes';
 import { builtDamping, shellDamping } from './damping';
+import type { Sounding } from './modal';
 
 /** The plain shell's modes are listed to here for the pressure, Hz. */
 export const SHELL_LIST_HZ = 320;
@@ -18,9 +19,13 @@ export interface RoomField {
   readonly defaulted: number;
 }
 
+/** What to say where `defaulted` modes have the stand-in decay. */
+export const assumedText = (defaulted: number): string =>
+  `${defaulted} modes with an assumed ${DEFAULT_DECAY_S} s, as a face has no figures`;
+
 /** The field of the plain shell to `limitHz`, or of the room as built where its modes are given. */
 export function roomField(
-  project: Project,
+  project: Sounding,
   shape: ShapeModes | null,
   limitHz = SHELL_LIST_HZ,
 ): RoomField {

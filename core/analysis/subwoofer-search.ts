@@ -30,6 +30,8 @@ export interface PlaceSearch {
   /** Null where no place is allowed, or nobody sits in the free space. */
   readonly search: SubwooferSearch | null;
   readonly of: 'shell' | 'built';
+  /** Modes whose decay is a stand-in, since a face has no figure. */
+  readonly defaulted: number;
 }
 
 /** Search. Yields the share done. */
@@ -42,9 +44,10 @@ export function* searchPlaces(
   const { room, speakers } = project;
   const places = subwooferPlaces(project, options);
   const seats = seatsOf(project).filter((seat) => isInTheOpen(seat.position, room));
-  if (places.allowed.length === 0 || seats.length === 0) return { places, search: null, of };
+  if (places.allowed.length === 0 || seats.length === 0)
+    return { places, search: null, of, defaulted: 0 };
   const now = speakers.subwoofers.filter((sub) => isInTheOpen(sub.position, room));
-  const { outcome } = yield* scaled(
+  const { outcome, defaulted } = yield* scaled(
     roomTransfer(
       project,
       shape,
@@ -55,7 +58,7 @@ export function* searchPlaces(
     0,
     0.2,
   );
-  if (!outcome.ok) return { places, search: null, of };
+  if (!outcome.ok) return { places, search: null, of, defaulted };
   const search = yield* scaled(
     searchSubwoofers(outcome.transfer, {
       count: options.count,
@@ -67,5 +70,5 @@ export function* searchPlaces(
     0.2,
     1,
   );
-  return { places, search, of };
+  return { places, search, of, defaulted };
 }

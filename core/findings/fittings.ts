@@ -1,5 +1,6 @@
 /** Fittings that leave no room, cut it up, stick out of it, or leave layers too thin to matter. */
 
+import { LEAST_EXTENT_M } from '../room/fitting-presets';
 import type { Project, Solid } from '../room/project';
 import { outsideShellM } from '../room/space';
 import { shapeGrid, SLIVER_M, type MovedFace, type ShapeRefusal } from '../shape-modes/grid';
@@ -121,16 +122,22 @@ function slivers(
         unit: 'm',
         source: 'limit of this version',
         remedies: [
-          {
-            text: 'Line faces up that nearly touch.',
-            edit: { kind: 'solids', solids, what: 'line up fittings' },
-          },
+          solids.every(isBody)
+            ? {
+                text: 'Line faces up that nearly touch.',
+                edit: { kind: 'solids', solids, what: 'line up fittings' },
+              }
+            : { text: `Take it away, or make it at least ${lengthText(LEAST_EXTENT_M)} thick.` },
         ],
         place: { kind: 'solid', id: solid.id },
       },
     ];
   });
 }
+
+/** False for what lining up would leave flat. */
+const isBody = ({ min, max }: Solid): boolean =>
+  min.every((at, axis) => (max[axis] ?? at) - at > SLIVER_M / 2);
 
 /** The solid with one face where it was moved to. */
 function lined(solid: Solid, { axis, fromM, toM }: MovedFace): Solid {

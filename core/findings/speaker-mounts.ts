@@ -1,5 +1,6 @@
 /** Loudspeakers that cannot be held as they are said to be, or that aim at nobody. */
 
+import { faceName } from '../room/faces';
 import { roundLength } from '../quantity/length';
 import { mapPoint } from '../room/point';
 import type { PlacedSpeaker, Point } from '../room/project';
@@ -70,15 +71,15 @@ function badlyHeld(
       ...about(context, speaker, 'speaker-off-surface'),
       severity: 'warning',
       message: flush
-        ? `It is to sit ${mount === 'in-wall' ? 'in the wall' : 'behind the screen'}, and its baffle stands ${lengthText(beforeM)} before ${face.name}.`
-        : `It is to hang on ${face.name}, and its baffle is ${lengthText(beforeM)} away.`,
+        ? `It is to sit ${mount === 'in-wall' ? 'in the wall' : 'behind the screen'}, and its baffle stands ${lengthText(beforeM)} before the ${faceName(face.name)}.`
+        : `It is to hang on the ${faceName(face.name)}, and its baffle is ${lengthText(beforeM)} away.`,
       value: beforeM,
       limit: mostM,
       unit: 'm',
       source: 'common practice',
       remedies: [
         {
-          text: `Bring it back to ${face.name}.`,
+          text: `Bring it back to the ${faceName(face.name)}.`,
           edit: {
             kind: 'speaker',
             channel,
@@ -94,7 +95,7 @@ function badlyHeld(
   return {
     ...about(context, speaker, 'speaker-sunk'),
     severity: 'warning',
-    message: `It is to hang on ${face.name}, and its cabinet would reach ${lengthText(sunkM)} into it.`,
+    message: `It is to hang on the ${faceName(face.name)}, and its cabinet would reach ${lengthText(sunkM)} into it.`,
     value: sunkM,
     limit: 0,
     unit: 'm',

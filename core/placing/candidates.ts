@@ -8,6 +8,7 @@ import type { Mount, PlacedSpeaker, Point, Room } from '../room/project';
 import { isInTheOpen } from '../room/space';
 import { isOnPicture, speakerBox, USUAL_BOX_M, type SpeakerBox } from '../speakers/box';
 import { directionFrom, directionVector, type Direction } from '../speakers/direction';
+import { hiddenPicture } from '../speakers/hidden-picture';
 import { degreesOutside } from '../speakers/judge';
 import type { Channel } from '../speakers/layouts';
 import { mountFaces } from '../speakers/mount-face';
@@ -40,6 +41,8 @@ export interface Candidates {
 /** A box may reach so far over the edge of its face, m. */
 const SLACK_M = 0.001;
 
+/** Less of the picture than this may be hidden from a seat, m (our own convention). */
+const HIDDEN_M = 0.02;
 /** Directions looked at along each side of a window. */
 const AZIMUTHS = 7;
 const ELEVATIONS = 4;
@@ -77,7 +80,8 @@ export function candidatesFor(
       if (!fitsFace(project.room, idea, position, own?.boxM ?? USUAL_BOX_M)) continue;
       const speaker: PlacedSpeaker = { ...own, channel: channel.label, position, mount };
       const box = speakerBox(project, speaker);
-      const [clash] = clashesOf(box, project, site.obstacles, site.pinned);
+      const clash =
+        clashesOf(box, project, site.obstacles, site.pinned)[0] ?? beforePicture(site, box);
       if (clash) {
         const name = `${clash.kind} ${clash.what}`;
         blocked.set(name, { clash, count: (blocked.get(name)?.count ?? 0) + 1 });
@@ -96,6 +100,14 @@ export function candidatesFor(
       .sort((a, b) => b.count - a.count)
       .map(({ clash: { kind, what } }) => ({ kind, what })),
   };
+}
+
+/** A box that stands before the picture as seen from a seat, as though it ran into it. */
+function beforePicture({ project, reference, others }: Site, box: SpeakerBox): Clash | null {
+  const hidden = box.inRoom ? hiddenPicture(box.inRoom, project, [reference, ...others]) : null;
+  return hidden && hidden.depthM > HIDDEN_M
+    ? { kind: 'screen', what: 'screen', valueM: hidden.depthM, limitM: 0 }
+    : null;
 }
 
 /** Costs closer than a thousandth of a degree are the same: the order of the ideas decides. */

@@ -94,7 +94,8 @@ function byRow(
       if (!hasPlace(applyEdit(project, edit), channel.label, options)) continue;
       const way = sign === 1 ? 'towards the back' : 'towards the screen';
       const much = formatLength(step * ROW_STEP_M, units);
-      return [{ text: `Move row ${row.id} by ${much} ${way}: then it has a place.`, edit }];
+      const number = project.seating.rows.indexOf(row) + 1;
+      return [{ text: `Move row ${number} by ${much} ${way}: then it has a place.`, edit }];
     }
   }
   return [];

@@ -63,7 +63,7 @@ export function* placeSpeakers(
     chosen,
     unplaced,
     otherLayouts: unplaced.length > 0 ? otherLayouts(project, others, options) : [],
-    trades: tradesOf(site, chosen),
+    trades: tradesOf(site, chosen, units),
   };
 }
 

@@ -1,5 +1,7 @@
 /** What the chosen places cost, in words and figures. */
 
+import { formatLength, type LengthUnits } from '../quantity/length';
+import { USUAL_BOX_M } from '../speakers/box';
 import { directionFrom } from '../speakers/direction';
 import { degreesOutside } from '../speakers/judge';
 import type { Candidate } from './candidates';
@@ -8,11 +10,11 @@ import { unevenDeg } from './harm';
 import type { Site } from './site';
 
 export interface Trade {
-  readonly kind: 'outside' | 'level' | 'uneven' | 'stud';
+  readonly kind: 'screen' | 'outside' | 'level' | 'uneven' | 'stud';
   readonly channel: string;
   readonly text: string;
   readonly value: number;
-  readonly unit: 'deg' | 'dB' | '';
+  readonly unit: 'm' | 'deg' | 'dB' | '';
 }
 
 /** Less than this is not worth a sentence: degrees, and dB. */
@@ -20,15 +22,20 @@ const TOLD_DEG = 1;
 const TOLD_DB = 3;
 
 /** Every trade, the largest of each kind first. */
-export function tradesOf(site: Site, chosen: readonly Candidate[]): readonly Trade[] {
+export function tradesOf(
+  site: Site,
+  chosen: readonly Candidate[],
+  units: LengthUnits,
+): readonly Trade[] {
   const nameOf = (label: string): string =>
     site.layout.channels.find((channel) => channel.label === label)?.name ?? label;
   const falling = (trades: readonly Trade[]): readonly Trade[] =>
     [...trades].sort((a, b) => b.value - a.value);
   return [
+    ...chosen.flatMap((place) => behindScreen(site, place, nameOf(place.channel), units)),
     ...falling(chosen.flatMap((place) => outside(site, place, nameOf(place.channel)))),
     ...falling(chosen.flatMap((place) => level(place, nameOf(place.channel)))),
-    ...falling(chosen.flatMap((place) => uneven(place, chosen, nameOf))),
+    ...falling(chosen.flatMap((place) => uneven(place, chosen, nameOf, units))),
     ...chosen
       .filter(({ onStud }) => !onStud)
       .map(({ channel }): Trade => {
@@ -36,6 +43,20 @@ export function tradesOf(site: Site, chosen: readonly Candidate[]): readonly Tra
         return { kind: 'stud', channel, text, value: 1, unit: '' };
       }),
   ];
+}
+
+/** What a place behind the picture asks for. */
+function behindScreen(
+  { project }: Site,
+  place: Candidate,
+  name: string,
+  units: LengthUnits,
+): readonly Trade[] {
+  if (place.mount !== 'behind-screen') return [];
+  const known = project.speakers.placed.find(({ channel }) => channel === place.channel);
+  const depthM = (known?.boxM ?? USUAL_BOX_M)[2];
+  const text = `${name} plays through the picture: it needs a screen that lets sound through, and ${formatLength(depthM, units)} of depth behind it for its box, in a false wall or in the wall.`;
+  return [{ kind: 'screen', channel: place.channel, text, value: depthM, unit: 'm' }];
 }
 
 /** The worst seat of every row that hears the channel outside its window. */
@@ -48,7 +69,8 @@ function outside(site: Site, place: Candidate, name: string): readonly Trade[] {
     if (deg >= TOLD_DEG && deg > (rows.get(row)?.deg ?? 0)) rows.set(row, { seat, deg });
   }
   return [...rows].map(([row, { seat, deg }]): Trade => {
-    const text = `Row ${row} hears ${name} up to ${deg.toFixed(0)} degrees outside its window (seat ${seat}).`;
+    const number = site.project.seating.rows.findIndex(({ id }) => id === row) + 1;
+    const text = `Row ${number} hears ${name} up to ${deg.toFixed(0)} degrees outside its window (seat ${seat}).`;
     return { kind: 'outside', channel: place.channel, text, value: deg, unit: 'deg' };
   });
 }
@@ -63,13 +85,14 @@ function uneven(
   place: Candidate,
   chosen: readonly Candidate[],
   nameOf: (label: string) => string,
+  units: LengthUnits,
 ): readonly Trade[] {
   const twin = chosen.find(({ channel }) => channel === twinOf(place.channel));
   if (!twin || !place.channel.includes('+')) return [];
   const deg = unevenDeg(place.direction, twin.direction);
   if (deg < TOLD_DEG) return [];
   const at = ({ direction: { azimuthDeg, elevationDeg, distanceM } }: Candidate): string =>
-    `${azimuthDeg.toFixed(0)} degrees, ${elevationDeg.toFixed(0)} up, ${distanceM.toFixed(2)} m`;
+    `${azimuthDeg.toFixed(0)} degrees, ${elevationDeg.toFixed(0)} up, ${formatLength(distanceM, units)}`;
   const text = `${nameOf(place.channel)} and ${nameOf(twin.channel)} do not mirror each other (${at(place)}; ${at(twin)}).`;
   return [{ kind: 'uneven', channel: place.channel, text, value: deg, unit: 'deg' }];
 }

@@ -102,9 +102,10 @@ export function coveringAt(mirror: Mirror, at: Point): Covering {
   return patch ? { finish: patch.finish, patch: patch.id } : { finish: mirror.finish, patch: null };
 }
 
-/** How far `at` stands before the mirror's plane, m; negative behind it. */
+/** How far `at` stands before the mirror's plane, m; negative behind it, 0 for what lies in it. */
 export function beforeM(mirror: Mirror, at: Point): number {
-  return mirror.air * (at[mirror.axis] - mirror.atM);
+  const awayM = mirror.air * (at[mirror.axis] - mirror.atM);
+  return Math.abs(awayM) < IN_PLANE_M ? 0 : awayM;
 }
 
 /** `at` seen in the plane normal to `axis` at `atM`. */

@@ -1,6 +1,6 @@
 /** Changes to the list of placed loudspeakers. */
 
-import type { PlacedSpeaker, Project } from './project';
+import type { Aim, PlacedSpeaker, Project } from './project';
 
 /** Fields of a placed loudspeaker that say how it is held. */
 export type Mounting = {
@@ -19,6 +19,13 @@ export function placedWith(
     : [...placed, { channel, ...change }];
 }
 
+/** The same direction in the angles that a file may hold: -180 to 180 and -90 to 90 degrees. */
+function heldAim(aim: Aim): Aim {
+  if ('seat' in aim) return aim;
+  const turned = aim.azimuthDeg - 360 * Math.ceil((aim.azimuthDeg - 180) / 360);
+  return { azimuthDeg: turned, elevationDeg: Math.min(90, Math.max(-90, aim.elevationDeg)) };
+}
+
 /** The list with the channel held otherwise; null takes a field out. */
 export function mountedWith(
   project: Project,
@@ -29,7 +36,8 @@ export function mountedWith(
   );
 }
 
-function mounted(speaker: PlacedSpeaker, change: Mounting): PlacedSpeaker {
+function mounted(speaker: PlacedSpeaker, wanted: Mounting): PlacedSpeaker {
+  const change = wanted.aim ? { ...wanted, aim: heldAim(wanted.aim) } : wanted;
   const fields = Object.entries({ ...speaker, ...change }).filter(([, value]) => value !== null);
   return Object.fromEntries(fields) as unknown as PlacedSpeaker;
 }

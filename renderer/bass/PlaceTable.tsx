@@ -5,15 +5,21 @@ import type { Driven, SetMeasures } from '../../core/bass/measure';
 import { formatLength, type LengthUnits } from '../../core/quantity/length';
 import type { Point, ShellSize } from '../../core/room/project';
 import type { SubwooferSearch } from '../../core/bass/search';
+import { assumedText } from '../../core/analysis/room-field';
+import { useFineModes } from '../field/use-painting';
+import { roomKey } from '../state/room-key';
 import { signed } from '../charts/signed';
 import { Progress } from '../controls/Progress';
 import { useProject, useSession } from '../state/session';
-import { placesKey, usePlaces, type FoundPlaces } from './places-store';
+import { usePlaces, type FoundPlaces } from './places-store';
 
 export function PlaceTable(): ReactElement {
   const { share, answer, failure, start, stop } = usePlaces();
   const project = useProject();
-  const stale = answer !== null && answer.key !== placesKey(project);
+  const fine = useFineModes();
+  const stale =
+    answer !== null &&
+    (answer.key !== roomKey(project) || (answer.found.of === 'shell' && fine !== null));
   return (
     <figure className="chart" aria-label="Places for the subwoofers">
       <figcaption>
@@ -25,7 +31,12 @@ export function PlaceTable(): ReactElement {
         {failure ? <p className="complaint">{failure}</p> : null}
         {stale ? <p className="hint">The room has changed since: search again.</p> : null}
         {answer?.found.search ? (
-          <FoundTable answer={answer} search={answer.found.search} size={project.room.size} />
+          <FoundTable
+            answer={answer}
+            search={answer.found.search}
+            size={project.room.size}
+            stale={stale}
+          />
         ) : (
           <p className="empty">
             {answer
@@ -47,8 +58,10 @@ function FoundTable(props: {
   readonly answer: FoundPlaces;
   readonly search: SubwooferSearch;
   readonly size: ShellSize;
+  /** No longer of this room: to read, not to take. */
+  readonly stale: boolean;
 }): ReactElement {
-  const { answer, search, size } = props;
+  const { answer, search, size, stale } = props;
   const units = useSession((session) => session.units);
   const take = usePlaces((store) => store.take);
   return (
@@ -83,6 +96,7 @@ function FoundTable(props: {
               <button
                 type="button"
                 className="take-places"
+                disabled={stale}
                 title={equals.length > 0 ? `${equals.length} mirror images are as good` : undefined}
                 onClick={() => take(subwoofers)}
               >
@@ -130,13 +144,14 @@ function driveText({ delayMs = 0, levelDb = 0 }: Driven): string {
 }
 
 /** What the search has proved, in words. */
-function proof({ found: { search, of }, ms }: FoundPlaces): string {
+function proof({ found: { search, of, defaulted }, ms }: FoundPlaces): string {
   if (!search) return '';
-  const room = of === 'built' ? 'as built' : 'plain shell';
+  const assumed = defaulted > 0 ? `, ${assumedText(defaulted)}` : '';
+  const room = `${of === 'built' ? 'as built' : 'plain shell'}${assumed}`;
   const tried = `${search.tried.toLocaleString('en')} tried in ${(ms / 1000).toFixed(1)} s, ${room}`;
   if (search.provenGapDb2 === 0) return `proved best: all ${tried}`;
   if (search.drives === 'descent' && search.tried === search.total) {
     return `places proved, delays by descent: ${tried}`;
   }
-  return `not proved: ${search.tried.toLocaleString('en')} of ${search.total.toLocaleString('en')} tried`;
+  return `not proved: ${search.tried.toLocaleString('en')} of ${search.total.toLocaleString('en')} tried, ${room}`;
 }

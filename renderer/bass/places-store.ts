@@ -5,8 +5,9 @@ import { asSubwoofers } from '../../core/bass/as-subwoofers';
 import { DEFAULT_BOX_M } from '../../core/bass/places';
 import type { Driven } from '../../core/bass/measure';
 import type { PlaceSearch, PlaceSearchOptions } from '../../core/analysis/subwoofer-search';
-import type { Project } from '../../core/room/project';
-import { builtOf, spaceKey, useBuilt } from '../field/built-store';
+import { SHAPE_LIMIT_HZ } from '../../core/shape-modes/shape-modes';
+import { fineOf, spaceKey, useBuilt } from '../field/built-store';
+import { roomKey } from '../state/room-key';
 import { projectOf, useSession } from '../state/session';
 import { compute, type Job } from '../workers/compute';
 
@@ -33,12 +34,6 @@ export interface PlacesStore {
   readonly take: (set: readonly Driven[]) => void;
 }
 
-/** Says for which rooms an answer holds: all but the subwoofers themselves. */
-export function placesKey(project: Project): string {
-  const { room, air, seating, screen, objects, finishesCustom } = project;
-  return JSON.stringify([room, air, seating, screen, objects, finishesCustom]);
-}
-
 let job: Job<'subwoofers'> | null = null;
 
 export const usePlaces = create<PlacesStore>((set, get) => ({
@@ -53,15 +48,18 @@ export const usePlaces = create<PlacesStore>((set, get) => ({
     job?.stop();
     const project = projectOf(useSession.getState());
     const built = useBuilt.getState();
-    const asBuilt = built.quality === 'fine' && builtOf(built, spaceKey(project)) !== null;
+    const fine = fineOf(built, spaceKey(project));
+    // Where they are still being solved the search waits for modes as built, of its own if need be.
+    const asBuilt = fine !== null || built.share !== null;
+    const limitHz = fine?.shape.limitHz ?? SHAPE_LIMIT_HZ;
     const { options } = get();
-    const key = placesKey(project);
+    const key = roomKey(project);
     const began = performance.now();
     set({ open: true, share: 0, failure: null });
     const run = async (quick: boolean): Promise<boolean> => {
       const running = compute(
         'subwoofers',
-        { project, asBuilt, limitHz: built.limitHz, options: { ...options, quick } },
+        { project, asBuilt, limitHz, options: { ...options, quick } },
         (share) => {
           if (job === running) set({ share });
         },
@@ -89,8 +87,8 @@ export const usePlaces = create<PlacesStore>((set, get) => ({
   },
   take: (chosen) => {
     const { answer } = get();
-    if (!answer) return;
     const session = useSession.getState();
+    if (!answer || answer.key !== roomKey(projectOf(session))) return;
     const { subwoofers } = projectOf(session).speakers;
     session.change({
       kind: 'subwoofers',

@@ -4,8 +4,8 @@ import { useEffect } from 'react';
 import { create } from 'zustand';
 import type { SeatResponses } from '../../core/analysis/seat-response';
 import type { Project } from '../../core/room/project';
-import { useBuilt } from '../field/built-store';
-import { useBuiltModes } from '../field/use-painting';
+import { SHAPE_LIMIT_HZ } from '../../core/shape-modes/shape-modes';
+import { useFineModes } from '../field/use-painting';
 import { useProject } from '../state/session';
 import { compute } from '../workers/compute';
 
@@ -57,10 +57,10 @@ function ask(next: Wish): void {
 /** Keep the responses up to date while this is mounted. */
 export function useFollowedResponses(): ResponseStore {
   const project = useProject();
-  const built = useBuiltModes();
-  const fine = useBuilt((store) => store.quality === 'fine');
-  const limitHz = useBuilt((store) => store.limitHz);
-  const asBuilt = built !== null && fine;
+  // The limit is that of the solution that is there, so that the worker need not solve another.
+  const solvedHz = useFineModes()?.shape.limitHz ?? null;
+  const asBuilt = solvedHz !== null;
+  const limitHz = solvedHz ?? SHAPE_LIMIT_HZ;
   useEffect(() => {
     ask({ project, asBuilt, limitHz });
   }, [project, asBuilt, limitHz]);

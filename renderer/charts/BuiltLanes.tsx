@@ -6,8 +6,8 @@
 import { scaleLinear } from 'd3-scale';
 import { useState, type MouseEvent, type ReactElement } from 'react';
 import type { BuiltMode, BuiltModes } from '../../core/analysis/built-modes';
-import { modeKind, type ShellMode } from '../../core/modes/shell-modes';
-import { useTone, type Tone } from '../field/tone';
+import { modeKind, type ModeOrder, type ShellMode } from '../../core/modes/shell-modes';
+import { builtMeant, useTone, type Tone } from '../field/tone';
 import { AxialNames } from './AxialNames';
 import { builtModeName, modeName } from './mode-name';
 import { Solving } from './Solving';
@@ -73,11 +73,11 @@ export function BuiltLanes({ shell, built, limitHz }: BuiltLanesProps): ReactEle
     const box = event.currentTarget.getBoundingClientRect();
     return point(event.clientX - box.left, event.clientY - box.top);
   };
-  const isMarked = (of: 'shell' | 'built', frequencyHz: number): string => {
-    if (tone?.kind === 'mode' && tone.of === of && tone.frequencyHz === frequencyHz)
-      return ' chosen';
-    return pointed?.tone.of === of && pointed.tone.frequencyHz === frequencyHz ? ' pointed' : '';
-  };
+  const meant = builtMeant(tone, modes);
+  const isPointed = (of: 'shell' | 'built', frequencyHz: number): string =>
+    pointed?.tone.of === of && pointed.tone.frequencyHz === frequencyHz ? ' pointed' : '';
+  const isChosen = (order: ModeOrder): boolean =>
+    tone?.kind === 'mode' && tone.of === 'shell' && tone.order?.join() === order.join();
 
   return (
     <figure className="chart built-lanes" aria-label="Modes as built">
@@ -125,7 +125,7 @@ export function BuiltLanes({ shell, built, limitHz }: BuiltLanesProps): ReactEle
             {shown.map(({ order, frequencyHz, kind }) => (
               <line
                 key={order.join()}
-                className={`mode mode-${kind}${isMarked('shell', frequencyHz)}`}
+                className={`mode mode-${kind}${isChosen(order) ? ' chosen' : isPointed('shell', frequencyHz)}`}
                 x1={x(frequencyHz)}
                 x2={x(frequencyHz)}
                 y1={TOP}
@@ -141,7 +141,7 @@ export function BuiltLanes({ shell, built, limitHz }: BuiltLanesProps): ReactEle
                 top={TOP}
                 bottom={axis}
                 lane={lane}
-                marked={isMarked('built', mode.frequencyHz)}
+                marked={n === meant ? ' chosen' : isPointed('built', mode.frequencyHz)}
               />
             ))}
           </svg>

@@ -2,12 +2,13 @@
 
 import type { ReactElement } from 'react';
 import type { BuiltModes } from '../../core/analysis/built-modes';
-import { useTone } from '../field/tone';
+import { builtMeant, useTone } from '../field/tone';
 import { builtModeName, modeName } from './mode-name';
 import { signed } from './signed';
 
 export function BuiltTable({ built }: { readonly built: BuiltModes | null }): ReactElement {
   const { tone, choose } = useTone();
+  const meant = builtMeant(tone, built?.modes ?? []);
   return (
     <figure className="chart" aria-label="Shift of each mode">
       <figcaption>Shift of each mode</figcaption>
@@ -25,8 +26,7 @@ export function BuiltTable({ built }: { readonly built: BuiltModes | null }): Re
             <tbody>
               {built.modes.map((mode, n) => {
                 const { frequencyHz, likeShell, shiftHz } = mode;
-                const chosen =
-                  tone?.kind === 'mode' && tone.of === 'built' && tone.frequencyHz === frequencyHz;
+                const chosen = n === meant;
                 return (
                   <tr key={n} className={chosen ? 'chosen' : undefined}>
                     <th scope="row">

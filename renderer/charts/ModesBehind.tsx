@@ -47,8 +47,9 @@ export function ModesBehind(props: ModesBehindProps): ReactElement {
       <div className="table-box">
         {found.length === 0 ? (
           <p className="empty">
-            Press a peak or a dip in the chart: its modes are named here, and the drawing is painted
-            with what all subwoofers make at that frequency.
+            {frequencyHz === null
+              ? 'Press a peak or a dip in the chart: its modes are named here, and the drawing is painted with what all subwoofers make at that frequency.'
+              : 'Nothing is heard there: this seat, or every subwoofer, is outside the free space.'}
           </p>
         ) : (
           <table>

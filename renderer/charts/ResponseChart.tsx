@@ -5,6 +5,7 @@
 
 import { scaleLinear, scaleLog } from 'd3-scale';
 import { useState, type MouseEvent, type ReactElement } from 'react';
+import { assumedText } from '../../core/analysis/room-field';
 import { RESPONSE_RANGE_HZ, type SeatResponses } from '../../core/analysis/seat-response';
 import { useBoxSize } from './use-box-size';
 import { signed } from './signed';
@@ -202,11 +203,13 @@ function rangeDb({ seats }: SeatResponses): readonly [number, number] {
   return [Math.min(bottom, top - LEAST_DB), top];
 }
 
-function describe({ of, spread, seats }: SeatResponses): string {
-  const room = of === 'built' ? 'as built' : 'plain shell';
+function describe({ of, spread, seats, defaulted }: SeatResponses): string {
+  const assumed = defaulted > 0 ? `, ${assumedText(defaulted)}` : '';
+  const room = `${of === 'built' ? 'as built' : 'plain shell'}${assumed}`;
+  const heard = seats.filter((seat) => seat.levelDb !== null).length;
   if (!spread) return `${room}: no seat hears a subwoofer`;
-  return seats.length > 1
-    ? `${room}, mean spread over ${seats.length} seats ${spread.meanSpatialVarianceDb2.toFixed(1)} dB²`
+  return heard > 1
+    ? `${room}, mean spread over ${heard} seats ${spread.meanSpatialVarianceDb2.toFixed(1)} dB²`
     : `${room}, one seat`;
 }
 

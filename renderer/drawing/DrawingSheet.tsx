@@ -2,11 +2,13 @@
 
 import type { ReactElement, ReactNode } from 'react';
 import { usePainting } from '../field/use-painting';
+import { useSession } from '../state/session';
 import { Drawing } from './Drawing';
 import { PaintKey } from './PaintKey';
 
 export function DrawingSheet({ tools }: { readonly tools: ReactNode }): ReactElement {
-  const painting = usePainting();
+  const view = useSession((session) => session.view);
+  const painting = usePainting(view);
   return (
     <>
       <div className="drawing-strip">

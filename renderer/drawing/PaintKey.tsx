@@ -1,22 +1,21 @@
 /** What the painted pressure means, on the sheet beside the drawing. */
 
 import type { ReactElement } from 'react';
-import { modeName } from '../charts/mode-name';
 import { BAND_DB, BANDS } from '../field/painting';
 import type { ShownPainting } from '../field/use-painting';
-import { useTone, type Tone } from '../field/tone';
+import { useTone } from '../field/tone';
 import { useSession, type View } from '../state/session';
 import { shadeOf } from './paint-colors';
 
 const STEPS = 9;
 
 export function PaintKey({ painting }: { readonly painting: ShownPainting }): ReactElement {
-  const { tone, choose } = useTone();
+  const choose = useTone((store) => store.choose);
   const view = useSession((session) => session.view);
   return (
     <div className="paint-key" aria-label="Key of the painted pressure">
       <p>
-        <b>{painting.frequencyHz.toFixed(1)} Hz</b> {tone ? nameOf(tone) : ''}
+        <b>{painting.frequencyHz.toFixed(1)} Hz</b> {painting.name}
         <small>{whereOf(view)}</small>
       </p>
       <div className="paint-legend">
@@ -32,12 +31,6 @@ export function PaintKey({ painting }: { readonly painting: ShownPainting }): Re
       </button>
     </div>
   );
-}
-
-function nameOf(tone: Tone): string {
-  if (tone.kind === 'frequency') return 'all subwoofers';
-  const name = tone.order ? modeName(tone.order) : 'mixed';
-  return tone.of === 'built' ? `${name}, as built` : `${name}, plain shell`;
 }
 
 const whereOf = (view: View): string =>

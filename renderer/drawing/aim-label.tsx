@@ -1,5 +1,6 @@
 /** The handle that turns the chosen loudspeaker: it stands where the baffle looks, a little before it. */
 
+import { degrees } from '../../core/quantity/angle';
 import type { Point } from '../../core/room/project';
 import { aimVector } from '../../core/speakers/aim';
 import { directionFrom } from '../../core/speakers/direction';
@@ -53,9 +54,10 @@ export function aimLabels(context: LabelContext): readonly PlacedLabel[] {
             const to = onPlane(ray, position, tilts ? (view === 'section' ? 0 : 1) : 2);
             if (!to) return;
             const wanted = directionFrom(position, to);
-            if (wanted.distanceM < 0.05) return;
-            if (tilts) set(now.azimuthDeg, wanted.elevationDeg, fine, gesture);
-            else set(wanted.azimuthDeg, now.elevationDeg, fine, gesture);
+            const sine = Math.min(1, Math.max(-1, (to[2] - position[2]) / AIM_REACH_M));
+            if (tilts) set(now.azimuthDeg, degrees(Math.asin(sine)), fine, gesture);
+            else if (wanted.distanceM > 0.05)
+              set(wanted.azimuthDeg, now.elevationDeg, fine, gesture);
           }}
           onNudge={(right, up, fine) => {
             const step = fine ? FINE_DEG : NUDGE_DEG;

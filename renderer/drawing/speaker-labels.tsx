@@ -1,9 +1,10 @@
 /** Tags of the loudspeakers. */
 
 import type { Point } from '../../core/room/project';
-import { USUAL_BOX_M } from '../../core/speakers/box';
+import { speakerBox } from '../../core/speakers/box';
+import { WALL_CLEARANCE_M } from '../../core/speakers/nominal-place';
 import { DragHandle } from './DragHandle';
-import { dragPlace, nudged, takeHold, type LabelContext } from './label-context';
+import { DRAG_NORMAL, dragPlace, nudged, takeHold, type LabelContext } from './label-context';
 import type { PlacedLabel } from './Labels';
 
 /** Nearer to a wall than its box and this, a dragged loudspeaker hangs on it, m. */
@@ -12,14 +13,17 @@ const PULL_M = 0.08;
 /** The place, moved so that the box's back lies against the wall that it has come near to. */
 function againstWall(at: Point, label: string, { project, view }: LabelContext): Point {
   const placed = project.speakers.placed.find((speaker) => speaker.channel === label);
+  if (!placed) return at;
   const { width, length } = project.room.size;
-  const mount = placed?.mount;
-  if (mount === 'stand' || mount === 'ceiling' || view === 'front') return at;
-  const depthM = mount === 'in-wall' ? 0 : (placed?.boxM ?? USUAL_BOX_M)[2];
+  const { mount } = placed;
+  if (mount === 'stand' || mount === 'ceiling' || mount === 'behind-screen') return at;
+  const flush = speakerBox(project, placed).mount === 'in-wall';
+  const depthM = flush ? 0 : (placed.boxM?.[2] ?? WALL_CLEARANCE_M);
   const pulled = (value: number, far: number): number =>
     value < depthM + PULL_M ? depthM : value > far - depthM - PULL_M ? far - depthM : value;
-  const x = pulled(at[0], width);
-  if (x !== at[0]) return [x, at[1], at[2]];
+  // Only along what the hand moves: the eye looks along the other.
+  const x = DRAG_NORMAL[view] === 0 ? at[0] : pulled(at[0], width);
+  if (x !== at[0] || DRAG_NORMAL[view] === 1) return [x, at[1], at[2]];
   return [at[0], pulled(at[1], length), at[2]];
 }
 

@@ -157,6 +157,11 @@ export function shownBuilt(
   return ids(project) === ids(present) ? { built: outcome.built, project } : null;
 }
 
+/** The fine modes as built of the present room, which pressure is summed from; null without. */
+export function fineOf(store: BuiltStore, key: string): BuiltModes | null {
+  return store.quality === 'fine' ? builtOf(store, key) : null;
+}
+
 /** The modes as built of the present room, however coarse; null where they are not known (yet). */
 export function builtOf(store: BuiltStore, key: string): BuiltModes | null {
   return store.key === key && store.outcome?.ok ? store.outcome.built : null;

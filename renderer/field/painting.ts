@@ -51,13 +51,14 @@ export function paintMode(
   };
 }
 
-/** What the sources make at one frequency on every sheet. */
+/** What the sources make at one frequency on every sheet; null where none is in the free space. */
 export function paintFrequency(
   { field, damping }: RoomField,
   sources: readonly DrivenSource[],
   frequencyHz: number,
   sheets: readonly Sheet[],
-): Painting {
+): Painting | null {
+  if (!sources.some((source) => field.shapeAt(source.at))) return null;
   const weights = fieldWeights(field, sources, frequencyHz, damping);
   const levels = sheets.map(({ axis, atM, us, vs }) =>
     levelOver(field.planeMap(axis, atM, us, vs), weights),

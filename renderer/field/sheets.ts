@@ -2,7 +2,8 @@
 
 import { FACE_NORMALS, faceAxes, type Axis } from '../../core/room/faces';
 import { farCorner } from '../../core/room/point';
-import { FACES, type Project } from '../../core/room/project';
+import { FACES, type Room } from '../../core/room/project';
+import type { View } from '../state/session';
 
 export interface Sheet {
   readonly key: string;
@@ -26,9 +27,11 @@ const samples = (from: number, to: number): Float64Array => {
   return Float64Array.from({ length: count }, (_, n) => from + ((to - from) * n) / (count - 1));
 };
 
-/** Sheets of the project; `earsM` is the height of the plan's. */
-export function sheetsOf(project: Project, earsM: number | null): readonly Sheet[] {
-  const { size, solids } = project.room;
+/** Sheets that a view shows: the plan is cut at ear height. */
+export const sheetsIn = (view: View): Sheet['where'] => (view === 'plan' ? 'ears' : 'face');
+
+/** Sheets of the room; `earsM` is the height of the plan's. */
+export function sheetsOf({ size, solids }: Room, earsM: number | null): readonly Sheet[] {
   const far = farCorner(size);
   const clip = (at: number, axis: Axis): number => Math.min(Math.max(at, 0), far[axis]);
   const sheets: Sheet[] = FACES.map((face) => {

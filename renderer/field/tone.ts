@@ -1,6 +1,7 @@
 /** What is painted in the drawing: one mode, or what the subwoofers make at one frequency. */
 
 import { create } from 'zustand';
+import type { BuiltMode } from '../../core/analysis/built-modes';
 import type { ModeOrder } from '../../core/modes/shell-modes';
 
 export type Tone =
@@ -23,6 +24,15 @@ export const useTone = create<ToneStore>((set) => ({
   tone: null,
   choose: (tone) => set({ tone }),
 }));
+
+/** Number of the mode as built that is meant; null where another kind is chosen, or there are none. */
+export function builtMeant(tone: Tone | null, modes: readonly BuiltMode[]): number | null {
+  if (tone?.kind !== 'mode' || tone.of !== 'built') return null;
+  return modeMeant(
+    tone,
+    modes.map(({ frequencyHz, likeShell }) => ({ frequencyHz, order: likeShell })),
+  );
+}
 
 /**
  * Number of the mode meant, in a list that may have changed since it was chosen: the one of the same name,

@@ -1,16 +1,19 @@
 /** The painting of the chosen tone in the present room. */
 
 import { useMemo } from 'react';
-import { spaceOf } from '../../core/analysis/built-modes';
+import { useShallow } from 'zustand/react/shallow';
+import { spaceOf, type BuiltModes } from '../../core/analysis/built-modes';
+import type { Sounding } from '../../core/analysis/modal';
 import { drivenSource, roomField, type RoomField } from '../../core/analysis/room-field';
 import { shapedField, shellField } from '../../core/response/field';
 import { LISTED_TO_HZ } from '../../core/modes/axial-spacing';
 import type { ShapeModes } from '../../core/shape-modes/shape-modes';
-import { useAnalysis, useProject } from '../state/session';
-import { builtOf, shownBuilt, spaceKey, useBuilt, type ShownBuilt } from './built-store';
+import { builtModeName, modeName } from '../charts/mode-name';
+import { projectOf, useAnalysis, useProject, useSession, type View } from '../state/session';
+import { builtOf, fineOf, shownBuilt, spaceKey, useBuilt, type ShownBuilt } from './built-store';
 import { paintFrequency, paintMode, type Painting } from './painting';
-import { sheetsOf } from './sheets';
-import { modeMeant, useTone } from './tone';
+import { sheetsIn, sheetsOf } from './sheets';
+import { builtMeant, modeMeant, useTone, type Tone } from './tone';
 
 /** The modes as built of the present room; null where they are not known, or nothing fills the shell. */
 export function useBuiltModes() {
@@ -27,11 +30,28 @@ export function useShownModes(): ShownBuilt | null {
   return useMemo(() => shownBuilt({ outcome, project: of }, project), [outcome, of, project]);
 }
 
+/** The fine modes as built of the present room, which pressure is summed from; null without. */
+export function useFineModes(): BuiltModes | null {
+  const project = useProject();
+  const key = useMemo(() => spaceKey(project), [project]);
+  return useBuilt((store) => fineOf(store, key));
+}
+
+/** The parts of the present room that its sound depends on, the same object while none of them changes. */
+function useSounding(): Sounding {
+  return useSession(
+    useShallow((session) => {
+      const { room, air, objects, finishesCustom } = projectOf(session);
+      return { room, air, objects, finishesCustom };
+    }),
+  );
+}
+
 /** The field that pressure is summed from: as built where that is known, else the plain shell's. */
 export function useRoomField(): RoomField {
-  const project = useProject();
-  const built = useBuiltModes();
-  return useMemo(() => roomField(project, built?.shape ?? null), [project, built]);
+  const sounding = useSounding();
+  const shape = useFineModes()?.shape ?? null;
+  return useMemo(() => roomField(sounding, shape), [sounding, shape]);
 }
 
 /** Modes to this many times a frequency make its pressure; a coarse solution ends early. */
@@ -42,55 +62,80 @@ const reaches = ({ limitHz, quality }: ShapeModes, frequencyHz: number): boolean
 export interface ShownPainting extends Painting {
   /** Frequency that it was computed for, which may have moved with the room. */
   readonly frequencyHz: number;
+  /** What is painted, in words. */
+  readonly name: string;
 }
 
-export function usePainting(): ShownPainting | null {
-  const project = useProject();
-  const { listening } = useAnalysis();
-  const built = useBuiltModes();
-  const shown = useShownModes();
+/** The painting of the chosen tone as `view` shows it; null where nothing is chosen or can be painted. */
+export function usePainting(view: View): ShownPainting | null {
   const tone = useTone((store) => store.tone);
-  const earsM = listening?.[2] ?? null;
-  const { subwoofers } = project.speakers;
-  const ofBuilt = tone?.kind === 'mode' && tone.of === 'built';
-  // A mode as built is painted on the faces that it was solved with.
-  const painted = ofBuilt ? (shown?.project ?? project) : project;
-  const sheets = useMemo(() => (tone ? sheetsOf(painted, earsM) : []), [tone, painted, earsM]);
-  const ofMode = useMemo((): ShownPainting | null => {
-    if (tone?.kind !== 'mode') return null;
+  const ofMode = useModePainting(tone?.kind === 'mode' ? tone : null);
+  const ofFrequency = useFrequencyPainting(
+    tone?.kind === 'frequency' ? tone.frequencyHz : null,
+    view,
+  );
+  return ofMode ?? ofFrequency;
+}
+
+function useEarsM(): number | null {
+  const { listening } = useAnalysis();
+  return listening?.[2] ?? null;
+}
+
+function useModePainting(tone: Extract<Tone, { kind: 'mode' }> | null): ShownPainting | null {
+  const shown = useShownModes();
+  const sounding = useSounding();
+  const earsM = useEarsM();
+  return useMemo((): ShownPainting | null => {
+    if (!tone) return null;
     if (tone.of === 'built') {
       if (!shown) return null;
       const { modes, shape } = shown.built;
-      const mode = modeMeant(
-        tone,
-        modes.map(({ frequencyHz, likeShell }) => ({ frequencyHz, order: likeShell })),
-      );
-      const frequencyHz = modes[mode ?? -1]?.frequencyHz;
-      if (mode === null || frequencyHz === undefined) return null;
-      return { ...paintMode({ field: shapedField(shape) }, mode, sheets), frequencyHz };
+      const number = builtMeant(tone, modes);
+      const mode = modes[number ?? -1];
+      if (number === null || !mode) return null;
+      // On the faces that it was solved with.
+      const sheets = sheetsOf(shown.project.room, earsM);
+      return {
+        ...paintMode({ field: shapedField(shape) }, number, sheets),
+        frequencyHz: mode.frequencyHz,
+        name: `${builtModeName(mode)}, as built`,
+      };
     }
-    const { size, speedMS } = spaceOf(project);
+    const { size, speedMS } = spaceOf(sounding);
     const field = shellField(size, speedMS, LISTED_TO_HZ);
-    const mode = modeMeant(
+    const number = modeMeant(
       tone,
       field.orders.map((order, n) => ({ order, frequencyHz: field.frequenciesHz[n] ?? 0 })),
     );
-    if (mode === null) return null;
-    return { ...paintMode({ field }, mode, sheets), frequencyHz: field.frequenciesHz[mode] ?? 0 };
-    // The shell's modes depend on its size and the air alone, but the sheets follow the fittings.
-  }, [tone, shown, sheets, project]);
-  const toneHz = tone?.kind === 'frequency' ? tone.frequencyHz : null;
-  const wanted = toneHz !== null;
-  const enough = toneHz !== null && built !== null && reaches(built.shape, toneHz);
+    const order = field.orders[number ?? -1];
+    if (number === null || !order) return null;
+    return {
+      ...paintMode({ field }, number, sheetsOf(sounding.room, earsM)),
+      frequencyHz: field.frequenciesHz[number] ?? 0,
+      name: `${modeName(order)}, plain shell`,
+    };
+  }, [tone, shown, sounding, earsM]);
+}
+
+function useFrequencyPainting(frequencyHz: number | null, view: View): ShownPainting | null {
+  const sounding = useSounding();
+  const subwoofers = useSession((session) => projectOf(session).speakers.subwoofers);
+  const built = useBuiltModes();
+  const earsM = useEarsM();
+  const wanted = frequencyHz !== null;
+  const enough = frequencyHz !== null && built !== null && reaches(built.shape, frequencyHz);
+  const shape = enough ? (built?.shape ?? null) : null;
   const whole = useMemo(
-    () => (wanted ? roomField(project, enough ? (built?.shape ?? null) : null) : null),
-    [wanted, enough, project, built],
+    () => (wanted ? roomField(sounding, shape) : null),
+    [wanted, sounding, shape],
   );
-  const ofFrequency = useMemo((): ShownPainting | null => {
-    if (tone?.kind !== 'frequency' || !whole || subwoofers.length === 0) return null;
-    const { frequencyHz } = tone;
-    const sources = subwoofers.map(drivenSource);
-    return { ...paintFrequency(whole, sources, frequencyHz, sheets), frequencyHz };
-  }, [tone, whole, subwoofers, sheets]);
-  return ofMode ?? ofFrequency;
+  return useMemo((): ShownPainting | null => {
+    if (frequencyHz === null || !whole) return null;
+    const where = sheetsIn(view);
+    const sheets = sheetsOf(sounding.room, earsM).filter((sheet) => sheet.where === where);
+    const painted = paintFrequency(whole, subwoofers.map(drivenSource), frequencyHz, sheets);
+    const name = `all subwoofers, ${shape ? 'as built' : 'plain shell'}`;
+    return painted ? { ...painted, frequencyHz, name } : null;
+  }, [frequencyHz, whole, shape, sounding, subwoofers, earsM, view]);
 }

@@ -1,6 +1,7 @@
 /** Let the program place the loudspeakers: what it may hang them on, and what it traded for what. */
 
 import type { ReactElement } from 'react';
+import type { PlacerResult } from '../../core/placing/placer';
 import { STUD_PITCHES_M } from '../../core/placing/site';
 import { layoutEdit } from '../../core/speakers/layout-edit';
 import { layoutOf } from '../../core/speakers/layouts';
@@ -16,7 +17,7 @@ const STUDS: readonly { readonly value: Studs; readonly label: string }[] = [
 ];
 
 export function PlacerFields(): ReactElement {
-  const { studs, share, failure, setStuds, start, stop } = usePlacer();
+  const { studs, through, share, failure, setStuds, setThrough, start, stop } = usePlacer();
   return (
     <div className="placer">
       <SelectField
@@ -25,6 +26,14 @@ export function PlacerFields(): ReactElement {
         groups={[{ heading: '', options: STUDS }]}
         onChange={(value) => setStuds(STUDS.find((known) => known.value === value)?.value ?? 'any')}
       />
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={through}
+          onChange={(event) => setThrough(event.currentTarget.checked)}
+        />
+        the picture lets sound through
+      </label>
       {share === null ? (
         <button type="button" onClick={() => start(studs === 'any' ? null : STUD_PITCHES_M[studs])}>
           Place the loudspeakers
@@ -38,17 +47,28 @@ export function PlacerFields(): ReactElement {
   );
 }
 
+function headline({ chosen, unplaced, trades }: PlacerResult): string {
+  if (chosen.length + unplaced.length === 0) {
+    return 'Nothing was placed: all are pinned, or there is no seat or no known layout to place by.';
+  }
+  const not = unplaced.length > 0 ? `, ${unplaced.length} not` : '';
+  const even = trades.length === 0 && unplaced.length === 0;
+  return `${chosen.length} placed${not}${even ? ': no other seat hears them over a degree outside their windows.' : '.'}`;
+}
+
 /** Trades that are told at once; the others unfold. */
 const TOLD = 2;
 
 /** What it could not do and what would help, then what it traded. */
 function Outcome(): ReactElement | null {
   const result = usePlacer((store) => store.result);
+  const of = usePlacer((store) => store.of);
   const forget = usePlacer((store) => store.forget);
   const project = useProject();
   const change = useSession((session) => session.change);
-  if (!result) return null;
-  const { chosen, unplaced, trades, otherLayouts } = result;
+  // Of this very room: after any change what was said may no longer hold.
+  if (!result || of !== project) return null;
+  const { unplaced, trades, otherLayouts } = result;
   return (
     <div className="placer-outcome" role="status">
       <p>
@@ -61,12 +81,7 @@ function Outcome(): ReactElement | null {
         >
           ×
         </button>
-        <b>
-          {chosen.length} placed{unplaced.length > 0 ? `, ${unplaced.length} not` : ''}
-        </b>
-        {trades.length === 0 && unplaced.length === 0
-          ? ': every seat hears every channel within its window.'
-          : '.'}
+        <b>{headline(result)}</b>
       </p>
       {unplaced.map(({ channel, name, reason, helps }) => (
         <div key={channel}>

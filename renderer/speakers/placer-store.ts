@@ -2,6 +2,8 @@
 
 import { create } from 'zustand';
 import type { PlacerResult } from '../../core/placing/placer';
+import { USUAL_MOUNTS } from '../../core/placing/site';
+import { MOUNTS, type Project } from '../../core/room/project';
 import { projectOf, useSession } from '../state/session';
 import { compute, type Job } from '../workers/compute';
 
@@ -9,10 +11,15 @@ export type Studs = 'any' | 'imperial' | 'metric';
 
 export interface PlacerStore {
   readonly studs: Studs;
+  /** True where the picture lets sound through, so that loudspeakers may sit behind it. */
+  readonly through: boolean;
   readonly share: number | null;
   readonly result: PlacerResult | null;
+  /** Room that the result is of, with its loudspeakers. */
+  readonly of: Project | null;
   readonly failure: string | null;
   readonly setStuds: (studs: Studs) => void;
+  readonly setThrough: (through: boolean) => void;
   /** Look for places and put the loudspeakers there; one step of the history. */
   readonly start: (studPitchM: number | null) => void;
   readonly stop: () => void;
@@ -21,30 +28,41 @@ export interface PlacerStore {
 
 let job: Job<'placing'> | null = null;
 
-export const usePlacer = create<PlacerStore>((set) => ({
+export const usePlacer = create<PlacerStore>((set, get) => ({
   studs: 'any',
+  through: false,
   share: null,
   result: null,
+  of: null,
   failure: null,
   setStuds: (studs) => set({ studs }),
+  setThrough: (through) => set({ through }),
   start: (studPitchM) => {
     job?.stop();
+    const mounts = get().through ? MOUNTS : USUAL_MOUNTS;
     const session = useSession.getState();
     const project = projectOf(session);
     set({ share: 0, failure: null, result: null });
     const running = compute(
       'placing',
-      { project, units: session.units, options: studPitchM === null ? {} : { studPitchM } },
+      {
+        project,
+        units: session.units,
+        options: { mounts, ...(studPitchM === null ? {} : { studPitchM }) },
+      },
       (share) => set({ share }),
     );
     job = running;
     running.result.then(
       (result) => {
         if (job !== running || result === null) return;
-        set({ share: null, result });
         // The room may have changed meanwhile: then the places are not for it.
-        if (projectOf(useSession.getState()) === project) session.change(result.edit);
-        else set({ failure: 'The room changed meanwhile: place them again.', result: null });
+        if (projectOf(useSession.getState()) !== project) {
+          set({ share: null, failure: 'The room changed meanwhile: place them again.' });
+          return;
+        }
+        session.change(result.edit);
+        set({ share: null, result, of: projectOf(useSession.getState()) });
       },
       (error: unknown) => {
         if (job !== running) return;

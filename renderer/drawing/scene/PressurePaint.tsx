@@ -14,6 +14,7 @@ import {
 } from 'three';
 import type { Point } from '../../../core/room/project';
 import type { Painting, PaintedSheet } from '../../field/painting';
+import { sheetsIn } from '../../field/sheets';
 import type { View } from '../../state/session';
 import { sceneVector, toScene } from '../axes';
 import { paintOf, type PaintColors } from '../paint-colors';
@@ -27,7 +28,7 @@ export interface PressurePaintProps {
 }
 
 export function PressurePaint({ painting, palette, view }: PressurePaintProps): ReactElement {
-  const where = view === 'plan' ? 'ears' : 'face';
+  const where = sheetsIn(view);
   const colors = useMemo(
     (): PaintColors => ({ loud: palette.accent, other: palette.ink, quiet: palette.raised }),
     [palette],

@@ -36,4 +36,11 @@ describe('fittings', () => {
       expect(findingIds(trial.project)).not.toContain('sliver:board');
     }
   });
+
+  it('that are a board on a wall are told to go or to be thicker: no remedy leaves them flat', () => {
+    const project = roomOf({ solids: [box('panel', [0, 1, 0], [0.008, 2, 2])] });
+    const [remedy] = findingOf(project, 'sliver:panel').remedies;
+    expect(remedy?.edit).toBeUndefined();
+    expect(remedy?.text).toContain('0.02 m');
+  });
 });

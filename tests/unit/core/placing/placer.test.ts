@@ -12,7 +12,7 @@ import { siteOf, STUD_PITCHES_M } from '../../../../core/placing/site';
 import { finish } from '../../../../core/quantity/slices';
 import { applyEdit } from '../../../../core/room/edits';
 import { openRoom, saveRoom } from '../../../../core/room/open-room';
-import type { Point, Project } from '../../../../core/room/project';
+import { MOUNTS, type Point, type Project } from '../../../../core/room/project';
 import { LAYOUTS, layoutOf } from '../../../../core/speakers/layouts';
 import { arbitraryProject } from '../../support/arbitrary-project';
 import { example, EXAMPLES, given, only, roomOf, type Fields } from '../../support/rooms';
@@ -84,7 +84,7 @@ describe('the places that are chosen', () => {
         speakers: { layout: '4+7+0' },
       },
     );
-    const result = placing(project);
+    const result = placing(project, { mounts: MOUNTS });
     expect(result.unplaced).toEqual([]);
     for (const { channel, position, mount } of result.placed) {
       const twin = twinOf(channel);
@@ -97,16 +97,28 @@ describe('the places that are chosen', () => {
     expect(result.trades.filter(({ kind }) => kind === 'uneven')).toEqual([]);
   });
 
-  it('go behind the screen where the picture is in the way', () => {
-    expect(placeOf(placing(home('0+5+0')), 'M+000').mount).toBe('behind-screen');
+  it('go behind the screen where it lets sound through, and say what that needs', () => {
+    const result = placing(home('0+5+0'), { mounts: MOUNTS });
+    expect(placeOf(result, 'M+000').mount).toBe('behind-screen');
+    expect(result.trades.find(({ kind }) => kind === 'screen')?.text).toMatch(
+      /Centre plays through the picture: .* lets sound through/,
+    );
+  });
+
+  it('never go behind it otherwise, nor before it: the centre then has no place', () => {
+    const { chosen, unplaced } = placing(home('0+5+0'));
+    expect(chosen.some(({ mount }) => mount === 'behind-screen')).toBe(false);
+    expect(unplaced.map(({ channel }) => channel)).toEqual(['M+000']);
+    expect(unplaced[0]?.helps.map(({ text }) => text).join()).toContain('behind');
   });
 
   it('do the other seats no more harm than any other place for a single channel', () => {
     const project = home('0+5+0');
-    const site = given(siteOf(project, {}));
+    const site = given(siteOf(project, { mounts: MOUNTS }));
     const centre = given(site.layout.channels.find(({ label }) => label === 'M+000'));
     const { list } = candidatesFor(site, centre, undefined);
-    const chosen = given(placing(project).chosen.find(({ channel }) => channel === 'M+000'));
+    const found = placing(project, { mounts: MOUNTS }).chosen;
+    const chosen = given(found.find(({ channel }) => channel === 'M+000'));
     for (const { harm } of list) expect(chosen.harm.cost).toBeLessThanOrEqual(harm.cost + 1e-3);
   });
 
@@ -250,7 +262,7 @@ describe('a channel that finds no place', () => {
     expect(side.channel).toBe('M+090');
     expect(side.reason).toContain('window-left');
     const [help] = side.helps.filter(({ edit }) => edit?.kind === 'row');
-    expect(help?.text).toMatch(/Move row a by 0\.\d+ m towards the (back|screen)/);
+    expect(help?.text).toMatch(/Move row 1 by 0\.\d+ m towards the (back|screen)/);
     const moved = applyEdit(room, given(help?.edit));
     expect(placing(moved, { mounts: ['on-wall', 'in-wall', 'behind-screen'] }).unplaced).toEqual(
       [],

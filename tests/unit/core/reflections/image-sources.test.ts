@@ -153,6 +153,11 @@ describe('a way in the plane of a side, but for the dust of binary arithmetic', 
         .sort();
     expect(faces(source, receiver)).toEqual(faces(receiver, source));
   });
+
+  it('through a corner is the same path from either end', () => {
+    const count = (from: Point, to: Point) => pathsIn(roomWith(), from, to, 2).paths.length;
+    expect(count([1.4, 1.4, 0], [0.5, 0.5, 0])).toBe(count([0.5, 0.5, 0], [1.4, 1.4, 0]));
+  });
 });
 
 describe('in any room, to the second order', () => {

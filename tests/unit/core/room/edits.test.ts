@@ -95,3 +95,22 @@ describe('an edit', () => {
     expect(openRoom(saveRoom(after)).ok).toBe(true);
   });
 });
+
+describe('a loudspeaker that is turned', () => {
+  it.each([
+    [181, 0, -179, 0],
+    [-180.1, 0, 179.9, 0],
+    [180, 0, 180, 0],
+    [540, 95, 180, 90],
+  ])(
+    'to %f and %f degrees is held at %f and %f, and opens again',
+    (turn, tilt, azimuth, elevation) => {
+      const aim = { azimuthDeg: turn, elevationDeg: tilt };
+      const turned = applyEdit(basement(), { kind: 'mounting', channel: 'M+000', change: { aim } });
+      const found = turned.speakers.placed.find(({ channel }) => channel === 'M+000')?.aim;
+      expect(found && 'azimuthDeg' in found ? found.azimuthDeg : NaN).toBeCloseTo(azimuth, 9);
+      expect(found && 'azimuthDeg' in found ? found.elevationDeg : NaN).toBe(elevation);
+      expect(openRoom(saveRoom(turned)).ok).toBe(true);
+    },
+  );
+});

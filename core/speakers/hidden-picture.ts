@@ -1,0 +1,50 @@
+/** How much of the picture a box hides from the seats. */
+
+import type { Point, Project } from '../room/project';
+import { screenRect } from '../room/screen';
+import type { Seat } from '../room/seats';
+import type { Box } from './box';
+
+export interface HiddenPicture {
+  readonly seat: Seat;
+  /** Width or height of the hidden part, the smaller of the two, m on the picture. */
+  readonly depthM: number;
+}
+
+/**
+ * The seat from which `box` hides most of the picture; null where it hides nothing of it. The box's
+ * corners are cast from the eyes onto the front wall, and the rectangle around them taken for its
+ * shadow: a little more than the box itself.
+ */
+export function hiddenPicture(
+  box: Box,
+  project: Project,
+  seats: readonly Seat[],
+): HiddenPicture | null {
+  const picture = screenRect(project);
+  let worst: HiddenPicture | null = null;
+  for (const seat of seats) {
+    const row = project.seating.rows.find(({ id }) => id === seat.row);
+    if (!row) continue;
+    const eye: Point = [seat.position[0], seat.position[1], row.riserM + row.eyeHeightM];
+    if (box.max[1] >= eye[1] - LEAST_AHEAD_M) continue;
+    let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+    for (const x of [box.min[0], box.max[0]])
+      for (const y of [box.min[1], box.max[1]])
+        for (const z of [box.min[2], box.max[2]]) {
+          const stretch = eye[1] / (eye[1] - Math.max(y, 0));
+          left = Math.min(left, eye[0] + (x - eye[0]) * stretch);
+          right = Math.max(right, eye[0] + (x - eye[0]) * stretch);
+          low = Math.min(low, eye[2] + (z - eye[2]) * stretch);
+          high = Math.max(high, eye[2] + (z - eye[2]) * stretch);
+        }
+    const wide = Math.min(right, picture.rightX) - Math.max(left, picture.leftX);
+    const tall = Math.min(high, picture.topZ) - Math.max(low, picture.bottomZ);
+    const depthM = Math.min(wide, tall);
+    if (depthM > (worst?.depthM ?? 0)) worst = { seat, depthM };
+  }
+  return worst;
+}
+
+/** What stands nearer before the eyes than this is no box of this kind, m. */
+const LEAST_AHEAD_M = 0.1;
