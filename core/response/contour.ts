@@ -15,10 +15,15 @@ export function contour(
   level: number,
 ): readonly Stretch[] {
   const found: Stretch[] = [];
-  const at = (i: number, j: number): number => (values[i * vs.length + j] ?? NaN) - level;
+  const wide = vs.length;
   for (let i = 0; i + 1 < us.length; i++)
-    for (let j = 0; j + 1 < vs.length; j++) {
-      const [a, b, c, d] = [at(i, j), at(i + 1, j), at(i + 1, j + 1), at(i, j + 1)];
+    for (let j = 0, n = i * wide; j + 1 < wide; j++, n++) {
+      const a = (values[n] ?? NaN) - level;
+      const b = (values[n + wide] ?? NaN) - level;
+      const c = (values[n + wide + 1] ?? NaN) - level;
+      const d = (values[n + 1] ?? NaN) - level;
+      // Most squares are all above or all below; comparing with what is no number is neither.
+      if (a >= 0 ? b >= 0 && c >= 0 && d >= 0 : b < 0 && c < 0 && d < 0) continue;
       if (!Number.isFinite(a + b + c + d)) continue;
       const [u0, u1, v0, v1] = [us[i] ?? 0, us[i + 1] ?? 0, vs[j] ?? 0, vs[j + 1] ?? 0];
       const share = (from: number, to: number): number => from / (from - to);

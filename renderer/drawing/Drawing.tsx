@@ -7,6 +7,7 @@ import { stripsOf } from '../../core/speakers/strips';
 import { METRES_PER_FOOT } from '../../core/quantity/length';
 import { usePlaces } from '../bass/places-store';
 import type { Painting } from '../field/painting';
+import { useChosenSpeaker } from '../speakers/chosen-speaker';
 import { useHearingSeat, useSpeakerEvidence } from '../speakers/evidence-store';
 import { useReflectionMarks } from '../speakers/use-early';
 import { useAnalysis, useProject, useSession, type OpenSubject, type View } from '../state/session';
@@ -76,7 +77,7 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
 
   const pointSeat = useSpeakerEvidence((store) => store.point);
   const hearing = useHearingSeat();
-  const chosenChannel = channel ?? analysis.speakers[0]?.channel ?? null;
+  const chosenChannel = useChosenSpeaker()?.channel ?? null;
   const strips = useMemo(() => {
     const window = analysis.layout?.channels.find(({ label }) => label === chosenChannel);
     return subject === 'speakers' && window && hearing
