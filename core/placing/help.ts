@@ -3,6 +3,7 @@
 import { formatLength, roundLength, type LengthUnits } from '../quantity/length';
 import { applyEdit, type Edit } from '../room/edits';
 import { MOUNTS, type Project } from '../room/project';
+import { MOUNT_NAMES } from '../speakers/mount-names';
 import { layoutOf, type Channel } from '../speakers/layouts';
 import { candidatesFor, type Candidates } from './candidates';
 import { siteOf, type PlacerOptions, type Site } from './site';
@@ -109,7 +110,9 @@ function byMount(
 ): readonly Help[] {
   return MOUNTS.filter((mount) => !mounts.includes(mount))
     .filter((mount) => hasPlace(project, channel.label, { ...options, mounts: [mount] }))
-    .map((mount) => ({ text: `Allow it the mount "${mount}": that has a place.` }));
+    .map((mount) => ({
+      text: `Let it be held ${MOUNT_NAMES[mount]}${mount === 'behind-screen' ? ', if the picture lets sound through' : ''}: then it has a place.`,
+    }));
 }
 
 function hasPlace(project: Project, label: string, options: PlacerOptions): boolean {

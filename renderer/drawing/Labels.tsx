@@ -73,7 +73,8 @@ export function LabelMover({ layer, stage, labels }: LabelMoverProps): null {
         if ((label.yields ?? false) !== yielding || !(anchor instanceof HTMLElement)) return;
         const place = placeOnPage(label, camera, size);
         const extent = sizeOf(anchor, sizes.current);
-        const at = place && label.mayShift ? shifted(place, extent, taken) : place;
+        const at =
+          place && label.mayShift ? shifted(inPicture(place, extent, size), extent, taken) : place;
         const box = at && boxAround(at, extent);
         const shown = box !== null && !(yielding && taken.some((other) => overlap(box, other)));
         if (shown) taken.push(box);
@@ -141,6 +142,16 @@ function sizeOf(anchor: HTMLElement, known: SizeCache): PageSize {
   const size = { width: child?.offsetWidth ?? 0, height: child?.offsetHeight ?? 0 };
   known.set(anchor, size);
   return size;
+}
+
+/** The place, moved so that a label of that size lies within the picture. */
+function inPicture(at: PagePoint, extent: PageSize, picture: PageSize): PagePoint {
+  const held = (value: number, length: number, most: number): number =>
+    Math.min(Math.max(value, length / 2 + 2), most - length / 2 - 2);
+  return {
+    x: held(at.x, extent.width, picture.width),
+    y: held(at.y, extent.height, picture.height),
+  };
 }
 
 /** Tried in this order, in heights of the label. */

@@ -48,13 +48,19 @@ export function eyeOf(pose: Pose): Vector3 {
 /** What must be in the picture: the shell, and the ground of the dimension lines around its floor. */
 function outline(size: ShellSize, view: View): readonly Vector3[] {
   const out = OFFSET_M + LETTERING_M;
-  const below = view === 'section' || view === 'front' ? out : 0;
+  const upright = view === 'section' || view === 'front';
+  const below = upright ? out : 0;
+  const above = upright ? LETTERING_M : 0;
   const points: Vector3[] = [];
   for (const far of [false, true]) {
     for (const back of [false, true]) {
       const corner = (x: number, up: number, y: number): Vector3 =>
         new Vector3(far ? size.width + x : -x, up, back ? size.length + y : -y);
-      points.push(corner(0, size.height, 0), corner(out, -below, 0), corner(0, -below, out));
+      points.push(
+        corner(0, size.height + above, 0),
+        corner(out, -below, 0),
+        corner(0, -below, out),
+      );
     }
   }
   return points;

@@ -1,26 +1,18 @@
 /** How the chosen loudspeaker is held: mount, size of its box, aim, and whether it is pinned. */
 
 import type { ReactElement } from 'react';
-import { MOUNTS, type Aim, type Mount, type PlacedSpeaker } from '../../core/room/project';
+import { MOUNTS, type Aim, type PlacedSpeaker } from '../../core/room/project';
 import { seatsOf } from '../../core/room/seats';
 import { speakerBox, USUAL_BOX_M } from '../../core/speakers/box';
 import { aimVector } from '../../core/speakers/aim';
 import { directionFrom } from '../../core/speakers/direction';
+import { MOUNT_NAMES } from '../../core/speakers/mount-names';
 import { LengthField } from '../controls/LengthField';
 import { NumberField } from '../controls/NumberField';
 import { SelectField } from '../controls/SelectField';
 import { useProject, useSession } from '../state/session';
 import { DecayGroup } from '../subjects/DecayGroup';
 import { seatKey, seatName } from './evidence-store';
-
-const MOUNT_NAMES: Readonly<Record<Mount, string>> = {
-  'on-wall': 'on the wall',
-  'in-wall': 'in the wall',
-  ceiling: 'on the ceiling',
-  stand: 'on a stand',
-  soffit: 'on a soffit or beam',
-  'behind-screen': 'behind the screen',
-};
 
 const BOX_SIDES = ['box width', 'box height', 'box depth'] as const;
 

@@ -240,7 +240,7 @@ describe('a channel that finds no place', () => {
   it('for the picture is told so, and which mount would help', () => {
     const result = placing(home('0+5+0'), { mounts: ['on-wall', 'in-wall'] });
     const centre = given(result.unplaced.find(({ channel }) => channel === 'M+000'));
-    expect(centre.helps.map(({ text }) => text).join()).toContain('behind-screen');
+    expect(centre.helps.map(({ text }) => text).join()).toContain('behind the screen');
   });
 
   it('for a window is told what is in the way, and a row that is moved gives it one', () => {
