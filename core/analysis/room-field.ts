@@ -1,6 +1,7 @@
 /** The modes that pressure is summed from, with their damping: of the plain shell, or of the room as built. */
 
 import { speedOfSoundMS } from '../air/medium';
+import type { ModeOrder } from '../modes/shell-modes';
 import { shapedField, shellField, type ModalField } from '../response/field';
 import { DEFAULT_DECAY_S, type Damping, type DrivenSource } from '../response/path';
 import type { Subwoofer } from '../room/project';
@@ -14,6 +15,8 @@ export const SHELL_LIST_HZ = 320;
 
 export interface RoomField {
   readonly field: ModalField;
+  /** Of the plain shell's modes, in the field's order; null of the room as built. */
+  readonly orders: readonly ModeOrder[] | null;
   readonly damping: Damping;
   /** Modes whose decay is a stand-in, since a face has no figure. */
   readonly defaulted: number;
@@ -30,10 +33,12 @@ export function roomField(
   limitHz = SHELL_LIST_HZ,
 ): RoomField {
   const space = freeSpace(project.room);
-  if (shape) return { field: shapedField(shape), ...builtDamping(project, space, shape) };
+  if (shape) {
+    return { field: shapedField(shape), orders: null, ...builtDamping(project, space, shape) };
+  }
   const speedMS = speedOfSoundMS(project.air.temperatureC);
   const field = shellField(project.room.size, speedMS, limitHz);
-  return { field, ...shellDamping(project, space, field) };
+  return { field, orders: field.orders, ...shellDamping(project, space, field) };
 }
 
 /** A subwoofer as a driven source. */

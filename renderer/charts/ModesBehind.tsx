@@ -4,9 +4,7 @@ import type { ReactElement } from 'react';
 import { modesBehind } from '../../core/response/behind';
 import { drivenSource } from '../../core/analysis/room-field';
 import type { Point, Subwoofer } from '../../core/room/project';
-import { useBuiltModes, useRoomField } from '../field/use-painting';
-import { useProject } from '../state/session';
-import { shellField } from '../../core/response/field';
+import { useFineModes, useRoomField } from '../field/use-painting';
 import { builtModeName, modeName } from './mode-name';
 import { signed } from './signed';
 
@@ -23,20 +21,18 @@ export interface ModesBehindProps {
 
 export function ModesBehind(props: ModesBehindProps): ReactElement {
   const { frequencyHz, seat, seatName, subwoofers } = props;
-  const { size } = useProject().room;
-  const built = useBuiltModes();
-  const { field, damping } = useRoomField();
+  const fine = useFineModes();
+  const { field, orders, damping } = useRoomField();
   const found =
     frequencyHz === null || !seat
       ? []
       : modesBehind(field, subwoofers.map(drivenSource), seat, frequencyHz, damping, MOST);
   const nameOf = (mode: number): string => {
     if (mode < 0) return 'even pressure';
-    const asBuilt = built?.modes[mode];
-    if (asBuilt) return builtModeName(asBuilt);
-    const highest = field.frequenciesHz.at(-1) ?? 0;
-    const order = shellField(size, field.speedMS, highest).orders[mode];
-    return order ? modeName(order) : '';
+    const order = orders?.[mode];
+    if (order) return modeName(order);
+    const asBuilt = fine?.modes[mode];
+    return asBuilt ? builtModeName(asBuilt) : '';
   };
   return (
     <figure className="chart" aria-label="Modes behind this frequency">

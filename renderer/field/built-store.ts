@@ -125,12 +125,9 @@ export function followRoom(): () => void {
   let key = spaceKey(projectOf(useSession.getState()));
   begin('fine');
   const leave = useSession.subscribe((session, before) => {
-    if (
-      projectOf(session).room === projectOf(before).room &&
-      session.analysis.air === before.analysis.air
-    )
-      return;
-    const next = spaceKey(projectOf(session));
+    const [now, then] = [projectOf(session), projectOf(before)];
+    if (now.room === then.room && now.air === then.air) return;
+    const next = spaceKey(now);
     if (next === key) return;
     key = next;
     follow();

@@ -3,6 +3,7 @@ import { builtModes, spaceOf } from '../../../../core/analysis/built-modes';
 import { roomField } from '../../../../core/analysis/room-field';
 import { seatResponses } from '../../../../core/analysis/seat-response';
 import { searchPlaces } from '../../../../core/analysis/subwoofer-search';
+import { modeFrequencyHz } from '../../../../core/modes/shell-modes';
 import { finish } from '../../../../core/quantity/slices';
 import { levelDb, pathResponse } from '../../../../core/response/path';
 import type { Project } from '../../../../core/room/project';
@@ -14,6 +15,23 @@ const bay = example('basement-bay');
 const withSubwoofers = (subwoofers: Project['speakers']['subwoofers']): Project => ({
   ...bay,
   speakers: { ...bay.speakers, subwoofers },
+});
+
+describe('the field of a room', () => {
+  it('carries the names of its own modes: orders of the shell, none of the room as built', () => {
+    const project = example('under-the-ducts');
+    const shell = roomField(project, null);
+    const speedMS = spaceOf(project).speedMS;
+    const orders = given(shell.orders);
+    expect(orders).toHaveLength(shell.field.frequenciesHz.length);
+    orders.forEach((order, n) => {
+      const hz = modeFrequencyHz(order, project.room.size, speedMS);
+      expect(shell.field.frequenciesHz[n]).toBeCloseTo(hz, 9);
+    });
+    const outcome = finish(builtModes(spaceOf(project), { limitHz: 100 }));
+    if (!outcome.ok) throw new Error('refused');
+    expect(roomField(project, outcome.built.shape).orders).toBeNull();
+  });
 });
 
 describe('the response at the seats', () => {
