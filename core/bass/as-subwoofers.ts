@@ -1,5 +1,6 @@
 /** Between the subwoofers of a project and the sets of a search. */
 
+import { freeId } from '../room/free-id';
 import type { Point, Subwoofer } from '../room/project';
 import type { Driven } from './measure';
 
@@ -30,7 +31,7 @@ export function asSubwoofers(
   return set.flatMap(({ place, delayMs = 0, levelDb = 0, inverted = false }, n) => {
     const position = places[place];
     if (!position) return [];
-    const known: Subwoofer = { ...(present[n] ?? { id: freeId(taken) }), position };
+    const known: Subwoofer = { ...(present[n] ?? { id: freeId('sub', taken) }), position };
     taken.add(known.id);
     return [
       {
@@ -41,9 +42,4 @@ export function asSubwoofers(
       },
     ];
   });
-}
-
-/** `sub-1`, or the next number that is free. */
-function freeId(taken: ReadonlySet<string>): string {
-  for (let n = 1; ; n++) if (!taken.has(`sub-${n}`)) return `sub-${n}`;
 }

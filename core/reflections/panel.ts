@@ -1,5 +1,6 @@
 /** A panel at the point of a reflection: where it fits on the face, and of which finish. */
 
+import { freeId } from '../room/free-id';
 import { faceBounds, nearestFreeRect, obstaclesOn } from '../room/free-rect';
 import { finishLookup } from '../room/finishes';
 import type { Rect } from '../room/patched-area';
@@ -52,8 +53,9 @@ export function panelFor(
     if (best.levelDb <= limit.levelDb) break;
   }
   if (!best) return null;
+  const taken = project.room.patches.map((patch) => patch.id);
   return {
-    patch: { id: freeId(project), face: hit.face, rect, finish: best.finish },
+    patch: { id: freeId('panel', taken), face: hit.face, rect, finish: best.finish },
     levelDb: best.levelDb,
     isEnough: best.levelDb <= limit.levelDb,
   };
@@ -101,12 +103,4 @@ function panelRect(
 function pictureRect(project: Project): Rect {
   const { leftX, rightX, bottomZ, topZ } = screenRect(project);
   return [leftX, bottomZ, rightX, topZ];
-}
-
-/** `panel-1`, or the next number that is free. */
-function freeId({ room }: Project): string {
-  for (let n = 1; ; n++) {
-    const id = `panel-${n}`;
-    if (!room.patches.some((patch) => patch.id === id)) return id;
-  }
 }

@@ -3,6 +3,7 @@
  * practice, in metres; each is cut to the shell it is put into.
  */
 
+import { freeId } from './free-id';
 import { roundLength } from '../quantity/length';
 import { DEFAULT_SOLID_FINISH } from './defaults';
 import { farCorner, mapPoint } from './point';
@@ -120,18 +121,13 @@ export function fittingFrom(preset: FittingPreset, project: Project): Solid {
   const cut = (corner: Point): Point =>
     mapPoint(corner, (at, axis) => roundLength(Math.min(Math.max(at, 0), far[axis])));
   return {
-    id: freshId(preset.kind, project.room.solids),
+    id: freeId(
+      preset.kind,
+      project.room.solids.map((solid) => solid.id),
+    ),
     kind: preset.kind,
     min: cut(low),
     max: cut(high),
     finish: preset.finish,
   };
-}
-
-/** `soffit-1`, `soffit-2` ...: the first that is free. */
-export function freshId(kind: string, solids: readonly Solid[]): string {
-  for (let n = 1; ; n++) {
-    const id = `${kind}-${n}`;
-    if (!solids.some((solid) => solid.id === id)) return id;
-  }
 }

@@ -141,6 +141,9 @@ export interface PlacedSpeaker {
   readonly aim?: Aim;
 }
 
+/** What a room file and its fields hold of the subwoofers: how many, and how each may be driven. */
+export const SUBWOOFER_LIMITS = { count: 16, delayMs: [0, 30], levelDb: [-20, 6] } as const;
+
 /** A subwoofer by its acoustic centre, and how it is driven; what is absent is 0, or not inverted. */
 export interface Subwoofer {
   readonly id: string;

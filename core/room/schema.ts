@@ -18,6 +18,7 @@ import {
   SIDES,
   SIZE_LIMITS_M,
   SOLID_KINDS,
+  SUBWOOFER_LIMITS,
 } from './project';
 
 z.config({ jitless: true });
@@ -133,8 +134,8 @@ const row = group({
 const subwoofer = group({
   id: id(),
   position: point(),
-  delayMs: number('a delay in milliseconds', 0, 30).optional(),
-  levelDb: number('a level in decibels', -20, 6).optional(),
+  delayMs: number('a delay in milliseconds', ...SUBWOOFER_LIMITS.delayMs).optional(),
+  levelDb: number('a level in decibels', ...SUBWOOFER_LIMITS.levelDb).optional(),
   inverted: z.boolean(says('true or false')).optional(),
 });
 
@@ -217,7 +218,7 @@ export const projectSchema = group({
     layout: text(20).default(DEFAULT_SPEAKERS.layout),
     recommendation: text(20).optional(),
     placed: list(placedSpeaker, 40).default([]),
-    subwoofers: list(subwoofer, 16).default([]),
+    subwoofers: list(subwoofer, SUBWOOFER_LIMITS.count).default([]),
   }).prefault({}),
   target: z
     .discriminatedUnion(

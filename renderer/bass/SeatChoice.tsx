@@ -3,7 +3,7 @@
 import { useMemo, type ReactElement } from 'react';
 import { referenceSeat, seatsOf, type Seat } from '../../core/room/seats';
 import { SelectField } from '../controls/SelectField';
-import { seatKey, seatName } from '../speakers/evidence-store';
+import { seatKey, seatName } from '../state/seat-names';
 import { useProject } from '../state/session';
 import { useResponses } from './response-store';
 

@@ -8,6 +8,7 @@ import { useState, type MouseEvent, type ReactElement } from 'react';
 import { assumedText } from '../../core/analysis/room-field';
 import { RESPONSE_RANGE_HZ, type SeatResponses } from '../../core/analysis/seat-response';
 import { useBoxSize } from './use-box-size';
+import { seatKey } from '../state/seat-names';
 import { signed } from './signed';
 
 const LEFT = 38;
@@ -108,14 +109,14 @@ export function ResponseChart(props: ResponseChartProps): ReactElement {
                   ].join(' ')}
                 />
               ) : null}
-              {seats.map(({ row, seat: number, levelDb }) => {
-                const key = `${row}|${number}`;
-                return levelDb && key !== seat ? (
-                  <path key={key} className="seat-line" d={line(levelDb)} />
+              {seats.map((known) => {
+                const key = seatKey(known);
+                return known.levelDb && key !== seat ? (
+                  <path key={key} className="seat-line" d={line(known.levelDb)} />
                 ) : null;
               })}
               {seats
-                .filter(({ row, seat: number }) => `${row}|${number}` === seat)
+                .filter((known) => seatKey(known) === seat)
                 .map(({ levelDb }) =>
                   levelDb ? (
                     <path key="chosen" className="seat-line chosen" d={line(levelDb)} />
@@ -218,7 +219,7 @@ function readout(
   seat: string,
   at: number,
 ): string {
-  const level = seats.find(({ row, seat: n }) => `${row}|${n}` === seat)?.levelDb?.[at];
+  const level = seats.find((known) => seatKey(known) === seat)?.levelDb?.[at];
   const parts = [`${frequenciesHz[at]?.toFixed(1) ?? ''} Hz`];
   if (level !== undefined) parts.push(`here ${signed(level)}`);
   if (spread) {

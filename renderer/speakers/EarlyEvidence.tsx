@@ -9,7 +9,7 @@ import { EARLY_LIMIT } from '../../core/reflections/early-limit';
 import { EarlyChart } from '../charts/EarlyChart';
 import { EarlyTable } from '../charts/EarlyTable';
 import { useProject, useSession } from '../state/session';
-import { seatName } from './evidence-store';
+import { seatName } from '../state/seat-names';
 import { useFace } from './face-store';
 import { useEarly, usePanel } from './use-early';
 

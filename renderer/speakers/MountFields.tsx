@@ -12,7 +12,7 @@ import { NumberField } from '../controls/NumberField';
 import { SelectField } from '../controls/SelectField';
 import { useProject, useSession } from '../state/session';
 import { DecayGroup } from '../subjects/DecayGroup';
-import { seatKey, seatName } from './evidence-store';
+import { seatKey, seatName } from '../state/seat-names';
 
 const BOX_SIDES = ['box width', 'box height', 'box depth'] as const;
 

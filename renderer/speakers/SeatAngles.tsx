@@ -4,7 +4,8 @@ import { useMemo, type ReactElement } from 'react';
 import { atSeats, type AtSeat } from '../../core/speakers/at-seats';
 import { referenceSeat } from '../../core/room/seats';
 import { useAnalysis, useProject, useSession } from '../state/session';
-import { seatKey, seatName, useSpeakerEvidence } from './evidence-store';
+import { useSpeakerEvidence } from './evidence-store';
+import { seatKey, seatName } from '../state/seat-names';
 import { signed } from '../charts/signed';
 
 /** Seats farther off the axis than this hear less treble from most boxes, degrees (common practice). */

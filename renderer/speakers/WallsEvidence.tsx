@@ -5,7 +5,7 @@ import { SeatChoice } from '../bass/SeatChoice';
 import { BoundaryChart } from '../charts/BoundaryChart';
 import { NotchTable } from '../charts/NotchTable';
 import { useProject, useSession } from '../state/session';
-import { seatName } from './evidence-store';
+import { seatName } from '../state/seat-names';
 import { useFace } from './face-store';
 import { useWalls, worstNotch } from './use-walls';
 

@@ -2,8 +2,8 @@
 
 import { create } from 'zustand';
 import { useMemo } from 'react';
-import type { Project } from '../../core/room/project';
 import { referenceSeat, seatsOf, type Seat } from '../../core/room/seats';
+import { seatKey } from '../state/seat-names';
 import { useProject } from '../state/session';
 
 export const SPEAKER_EVIDENCE = ['angles', 'seats', 'walls', 'early'] as const;
@@ -23,12 +23,6 @@ export const useSpeakerEvidence = create<EvidenceStore>((set) => ({
   pointed: null,
   point: (pointed) => set({ pointed }),
 }));
-
-export const seatKey = ({ row, seat }: Pick<Seat, 'row' | 'seat'>): string => `${row}|${seat}`;
-
-/** `row 1, seat 2`, rows counted from the screen as they stand in the file. */
-export const seatName = (project: Project, { row, seat }: Pick<Seat, 'row' | 'seat'>): string =>
-  `row ${project.seating.rows.findIndex((known) => known.id === row) + 1}, seat ${seat}`;
 
 /** The seat that rays are drawn from: the one pointed at, else the reference seat. */
 export function useHearingSeat(): Seat | null {

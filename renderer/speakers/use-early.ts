@@ -14,7 +14,8 @@ import type { Point, Project } from '../../core/room/project';
 import type { Seat } from '../../core/room/seats';
 import { useProject, useSession } from '../state/session';
 import { useChosenSpeaker, type ChosenSpeaker } from './chosen-speaker';
-import { seatKey, useHearingSeat, useSpeakerEvidence } from './evidence-store';
+import { useHearingSeat, useSpeakerEvidence } from './evidence-store';
+import { seatKey } from '../state/seat-names';
 import { useFace } from './face-store';
 import { minused } from '../charts/signed';
 

@@ -1,7 +1,13 @@
 /** Bass: the subwoofers, what they make at every seat, and better places for them. */
 
 import type { ReactElement } from 'react';
-import type { Point, Project, Subwoofer } from '../../core/room/project';
+import { freeId } from '../../core/room/free-id';
+import {
+  SUBWOOFER_LIMITS,
+  type Point,
+  type Project,
+  type Subwoofer,
+} from '../../core/room/project';
 import { ModesBehind } from '../charts/ModesBehind';
 import { ResponseChart } from '../charts/ResponseChart';
 import { useFollowedResponses } from '../bass/response-store';
@@ -10,10 +16,10 @@ import { PlaceSearchFields } from '../bass/PlaceSearchFields';
 import { PlaceTable } from '../bass/PlaceTable';
 import { usePlaces } from '../bass/places-store';
 import { EvidenceTabs } from '../controls/EvidenceTabs';
-import { LengthField } from '../controls/LengthField';
 import { NumberField } from '../controls/NumberField';
+import { PlaceFields } from '../controls/PlaceFields';
 import { useTone } from '../field/tone';
-import { seatKey, seatName } from '../speakers/evidence-store';
+import { seatKey, seatName } from '../state/seat-names';
 import { useProject, useSession } from '../state/session';
 
 export function BassInputs(): ReactElement {
@@ -39,7 +45,7 @@ export function BassInputs(): ReactElement {
         ))}
         <button
           type="button"
-          disabled={subwoofers.length >= MOST_SUBWOOFERS}
+          disabled={subwoofers.length >= SUBWOOFER_LIMITS.count}
           onClick={() => {
             const added = anotherSubwoofer(project);
             change({
@@ -68,7 +74,6 @@ export function BassInputs(): ReactElement {
   );
 }
 
-const MOST_SUBWOOFERS = 16;
 /** Acoustic centre off wall and floor, m (half a common box). */
 const OFF_M = 0.2;
 
@@ -87,17 +92,12 @@ function anotherSubwoofer({ room, speakers }: Project): Subwoofer {
       ({ position }) => Math.hypot(position[0] - at[0], position[1] - at[1]) < 2 * OFF_M,
     );
   const position = corners.find((corner) => !taken(corner)) ?? [width / 2, OFF_M, OFF_M];
-  for (let n = 1; ; n++) {
-    const id = `sub-${n}`;
-    if (!speakers.subwoofers.some((sub) => sub.id === id)) return { id, position };
-  }
+  const id = freeId(
+    'sub',
+    speakers.subwoofers.map((sub) => sub.id),
+  );
+  return { id, position };
 }
-
-const PLACE_FIELDS = [
-  ['from the left wall', 'width'],
-  ['from the screen wall', 'length'],
-  ['above the floor', 'height'],
-] as const;
 
 function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
   const project = useProject();
@@ -112,28 +112,21 @@ function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
   return (
     <div className="place">
       <h3>{sub.id}</h3>
-      {PLACE_FIELDS.map(([label, side], axis) => (
-        <LengthField
-          key={side}
-          label={`${sub.id} ${label}`}
-          shortLabel={label}
-          valueM={sub.position[axis] ?? 0}
-          lowM={0}
-          highM={project.room.size[side]}
-          onChange={(value, gesture) => {
-            const position: [number, number, number] = [...sub.position];
-            position[axis] = value;
-            change({ kind: 'subwoofer', id: sub.id, position }, gesture);
-          }}
-        />
-      ))}
+      <PlaceFields
+        name={sub.id}
+        position={sub.position}
+        size={project.room.size}
+        onChange={(position, gesture) =>
+          change({ kind: 'subwoofer', id: sub.id, position }, gesture)
+        }
+      />
       <div className="pair">
         <NumberField
           label="Delay"
           unit="ms"
           value={sub.delayMs ?? 0}
-          low={0}
-          high={30}
+          low={SUBWOOFER_LIMITS.delayMs[0]}
+          high={SUBWOOFER_LIMITS.delayMs[1]}
           digits={2}
           onChange={(delayMs) => drive({ delayMs })}
         />
@@ -141,8 +134,8 @@ function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
           label="Level"
           unit="dB"
           value={sub.levelDb ?? 0}
-          low={-20}
-          high={6}
+          low={SUBWOOFER_LIMITS.levelDb[0]}
+          high={SUBWOOFER_LIMITS.levelDb[1]}
           digits={1}
           onChange={(levelDb) => drive({ levelDb })}
         />

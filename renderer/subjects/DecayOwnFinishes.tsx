@@ -13,7 +13,7 @@ import { useBenchOpen } from './bench-open';
 import { CoefficientField } from './CoefficientField';
 import { UNCERTAINTY_LINE } from './decay-finishes';
 import { DecayGroup } from './DecayGroup';
-import { freeId } from './patch-presets';
+import { freeId } from '../../core/room/free-id';
 
 export function DecayOwnFinishes(): ReactElement {
   const project = useProject();

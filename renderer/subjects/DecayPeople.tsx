@@ -8,7 +8,7 @@ import { NumberField } from '../controls/NumberField';
 import { SelectField } from '../controls/SelectField';
 import { useProject, useSession } from '../state/session';
 import { DecayGroup } from './DecayGroup';
-import { freeId } from './patch-presets';
+import { freeId } from '../../core/room/free-id';
 
 /** What a room file allows. */
 const MOST_ROWS = 20;

@@ -7,7 +7,10 @@ import { LAYOUTS } from '../../core/speakers/layouts';
 import { nominalPlace } from '../../core/speakers/nominal-place';
 import { Choice } from '../controls/Choice';
 import { LengthField } from '../controls/LengthField';
+import { PlaceFields } from '../controls/PlaceFields';
 import { SelectField } from '../controls/SelectField';
+import { useChosenSpeaker } from '../speakers/chosen-speaker';
+import { seatKey, seatName } from '../state/seat-names';
 import { MountFields } from '../speakers/MountFields';
 import { PlacerFields } from '../speakers/PlacerFields';
 import { useAnalysis, useProject, useSession } from '../state/session';
@@ -16,12 +19,8 @@ export function SpeakersInputs(): ReactElement {
   const project = useProject();
   const { layout, speakers } = useAnalysis();
   const change = useSession((session) => session.change);
-  const channel = useSession((session) => session.channel);
   const chooseChannel = useSession((session) => session.chooseChannel);
-  const chosen =
-    speakers.find((speaker) => speaker.channel === channel)?.channel ??
-    speakers[0]?.channel ??
-    null;
+  const chosen = useChosenSpeaker()?.channel ?? null;
   const pinned = new Set(
     project.speakers.placed.flatMap((placed) => (placed.pinned ? [placed.channel] : [])),
   );
@@ -76,20 +75,14 @@ export function SpeakersInputs(): ReactElement {
       {chosen === null ? (
         <p className="hint">No loudspeaker has a place yet: see the findings.</p>
       ) : (
-        <PlaceFields channel={chosen} />
+        <SpeakerFields channel={chosen} />
       )}
       <ListeningFields />
     </>
   );
 }
 
-const PLACE_FIELDS = [
-  ['from the left wall', 'width'],
-  ['from the screen wall', 'length'],
-  ['above the floor', 'height'],
-] as const;
-
-function PlaceFields({ channel }: { readonly channel: string }): ReactElement | null {
+function SpeakerFields({ channel }: { readonly channel: string }): ReactElement | null {
   const project = useProject();
   const { layout } = useAnalysis();
   const change = useSession((session) => session.change);
@@ -102,21 +95,12 @@ function PlaceFields({ channel }: { readonly channel: string }): ReactElement | 
       <h3>
         {known?.name ?? channel} <small>{channel}</small>
       </h3>
-      {PLACE_FIELDS.map(([label, side], axis) => (
-        <LengthField
-          key={side}
-          label={`${known?.short ?? channel} ${label}`}
-          shortLabel={label}
-          valueM={speaker.position[axis] ?? 0}
-          lowM={0}
-          highM={project.room.size[side]}
-          onChange={(value, gesture) => {
-            const position: [number, number, number] = [...speaker.position];
-            position[axis] = value;
-            change({ kind: 'speaker', channel, position }, gesture);
-          }}
-        />
-      ))}
+      <PlaceFields
+        name={known?.short ?? channel}
+        position={speaker.position}
+        size={project.room.size}
+        onChange={(position, gesture) => change({ kind: 'speaker', channel, position }, gesture)}
+      />
       <MountFields speaker={speaker} />
       {nominal ? (
         <button
@@ -143,13 +127,13 @@ function ListeningFields(): ReactElement | null {
       <h3>Listening position</h3>
       <SelectField
         label="reference seat"
-        value={`${reference.row}|${reference.seat}`}
+        value={seatKey(reference)}
         groups={[
           {
             heading: '',
             options: seatsOf(project).map((seat) => ({
-              value: `${seat.row}|${seat.seat}`,
-              label: `row ${rows.findIndex((r) => r.id === seat.row) + 1}, seat ${seat.seat} from the left`,
+              value: seatKey(seat),
+              label: `${seatName(project, seat)} from the left`,
             })),
           },
         ]}

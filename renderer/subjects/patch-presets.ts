@@ -1,5 +1,6 @@
 /** What is usually set into a face, ready to be put there. */
 
+import { freeId } from '../../core/room/free-id';
 import { faceBounds, nearestFreeRect, obstaclesOn } from '../../core/room/free-rect';
 import type { Face, Patch, Project } from '../../core/room/project';
 
@@ -47,11 +48,6 @@ export const PATCH_PRESETS: readonly PatchPreset[] = [
     finish: 'gf-50-rigid',
   },
 ];
-
-/** `name-1`, or the next number that is free. */
-export function freeId(name: string, taken: readonly string[]): string {
-  for (let n = 1; ; n++) if (!taken.includes(`${name}-${n}`)) return `${name}-${n}`;
-}
 
 /**
  * The preset as a patch in the middle of its face or as near to it as is clear; on the plain middle

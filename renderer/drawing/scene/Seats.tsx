@@ -3,6 +3,7 @@
 import type { ReactElement } from 'react';
 import type { Point, Project } from '../../../core/room/project';
 import { referenceSeat, seatsOf } from '../../../core/room/seats';
+import { seatKey } from '../../state/seat-names';
 import { toScene } from '../axes';
 import type { Palette } from '../palette';
 import { Box } from './Box';
@@ -36,7 +37,7 @@ export function Seats({
             key={`${seat.row}-${seat.seat}`}
             {...(onPoint
               ? {
-                  onPointerOver: () => onPoint(`${seat.row}|${seat.seat}`),
+                  onPointerOver: () => onPoint(seatKey(seat)),
                   onPointerOut: () => onPoint(null),
                 }
               : {})}

@@ -1,0 +1,41 @@
+/** A place by tape measure: from the left wall, from the screen wall, above the floor. */
+
+import type { ReactElement } from 'react';
+import type { Point, ShellSize } from '../../core/room/project';
+import { LengthField } from './LengthField';
+
+export interface PlaceFieldsProps {
+  /** Of whose place it is, for a screen reader. */
+  readonly name: string;
+  readonly position: Point;
+  readonly size: ShellSize;
+  readonly onChange: (position: Point, gesture: string | null) => void;
+}
+
+const FIELDS = [
+  ['from the left wall', 'width'],
+  ['from the screen wall', 'length'],
+  ['above the floor', 'height'],
+] as const;
+
+export function PlaceFields({ name, position, size, onChange }: PlaceFieldsProps): ReactElement {
+  return (
+    <>
+      {FIELDS.map(([label, side], axis) => (
+        <LengthField
+          key={side}
+          label={`${name} ${label}`}
+          shortLabel={label}
+          valueM={position[axis] ?? 0}
+          lowM={0}
+          highM={size[side]}
+          onChange={(value, gesture) => {
+            const next: [number, number, number] = [...position];
+            next[axis] = value;
+            onChange(next, gesture);
+          }}
+        />
+      ))}
+    </>
+  );
+}
