@@ -20,7 +20,8 @@ import {
 import type { ModalDecay } from '../modes/modal-decay';
 import { schroederHz } from '../modes/schroeder';
 import { shellModes, type ModeOrder, type ShellMode } from '../modes/shell-modes';
-import { carpenterStepM, formatLength, type LengthUnits } from '../quantity/length';
+import { carpenterStepM, type LengthUnits } from '../quantity/length';
+import { measuresIn } from '../quantity/measures';
 import type { Project } from '../room/project';
 import { criteriaOf, type Criteria } from '../proportions/criteria';
 import { seatsOf, type Seat } from '../room/seats';
@@ -78,6 +79,7 @@ export interface Analysis {
 /** Analyse `project` as it stands; `units` are those that findings speak in. */
 export function analyze(project: Project, units: LengthUnits = 'metric'): Analysis {
   const { size, solids } = project.room;
+  const measures = measuresIn(units);
   const speedMS = speedOfSoundMS(project.air.temperatureC);
   const space = freeSpace(project.room);
   const decay = decayOf(project, space);
@@ -112,7 +114,8 @@ export function analyze(project: Project, units: LengthUnits = 'metric'): Analys
       decay,
       speakers,
       remedyStepM: 2 * carpenterStepM(units),
-      lengthText: (lengthM) => formatLength(lengthM, units),
+      lengthText: measures.length,
+      measures,
     }),
   };
 }

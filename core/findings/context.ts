@@ -2,6 +2,7 @@
 
 import type { Decay } from '../decay/decay';
 import type { AxialSpacing } from '../modes/axial-spacing';
+import type { Measures } from '../quantity/measures';
 import type { Project } from '../room/project';
 import type { FreeSpace } from '../room/space';
 import type { SpeakersResult } from '../speakers/judge';
@@ -18,4 +19,6 @@ export interface FindingContext {
   readonly remedyStepM: number;
   /** A length in metres in the units that the person reads. */
   readonly lengthText: (lengthM: number) => string;
+  /** Every quantity in the units that the person reads. */
+  readonly measures: Measures;
 }

@@ -63,7 +63,9 @@ export type Edit =
   /** Only what nothing uses any more can go; else nothing changes. */
   | { readonly kind: 'drop-finish'; readonly id: string }
   | { readonly kind: 'objects'; readonly objects: readonly RoomObject[] }
-  | { readonly kind: 'name'; readonly name: string };
+  | { readonly kind: 'name'; readonly name: string }
+  /** Several edits, each on what the one before has made, as one step that `what` names. */
+  | { readonly kind: 'several'; readonly edits: readonly Edit[]; readonly what: string };
 
 /** `project` after `edit`; the same object where nothing changes. Never changes its input. */
 export function applyEdit(project: Project, edit: Edit): Project {
@@ -147,6 +149,8 @@ function edited(project: Project, edit: Edit): Project {
       return { ...project, objects: edit.objects };
     case 'name':
       return { ...project, name: edit.name };
+    case 'several':
+      return edit.edits.reduce(edited, project);
   }
 }
 
@@ -221,6 +225,7 @@ export function editName(edit: Edit, project: Project): string {
     case 'subwoofers':
     case 'solids':
     case 'patches':
+    case 'several':
       return edit.what;
     case 'own-finish':
       return `finish ${edit.finish.name}`;

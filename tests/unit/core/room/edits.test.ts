@@ -32,6 +32,20 @@ const CHANGES: readonly (readonly [string, Edit])[] = [
   ['air', { kind: 'air', change: { temperatureC: 18 } }],
   ['decay target', { kind: 'target', target: { kind: 'custom', seconds: { '500': 0.3 } } }],
   ['room name', { kind: 'name', name: 'Den' }],
+  [
+    'new cloth on the back wall',
+    {
+      kind: 'several',
+      what: 'new cloth on the back wall',
+      edits: [
+        {
+          kind: 'own-finish',
+          finish: { id: 'cloth-1', name: 'Cloth', absorption: { '500': 0.3 }, source: 'invented' },
+        },
+        { kind: 'finish', face: 'back', finish: 'cloth-1' },
+      ],
+    },
+  ],
 ];
 
 describe('an edit', () => {
@@ -113,4 +127,32 @@ describe('a loudspeaker that is turned', () => {
       expect(openRoom(saveRoom(turned)).ok).toBe(true);
     },
   );
+});
+
+describe('several edits as one', () => {
+  it('build on each other: a finish is there before a wall asks for it', () => {
+    const finish = { id: 'cloth-1', name: 'Cloth', absorption: { '500': 0.3 }, source: 'invented' };
+    const after = applyEdit(basement(), {
+      kind: 'several',
+      what: 'cloth',
+      edits: [
+        { kind: 'own-finish', finish },
+        { kind: 'finish', face: 'back', finish: 'cloth-1' },
+        { kind: 'finish', face: 'left', finish: 'cloth-1' },
+      ],
+    });
+    expect(after.finishesCustom).toContainEqual(finish);
+    expect(after.room.finishes).toMatchObject({ back: 'cloth-1', left: 'cloth-1' });
+    const opened = openRoom(saveRoom(after));
+    expect(opened.ok && opened.project).toEqual(after);
+  });
+
+  it('that undo each other leave the very project', () => {
+    const before = basement();
+    const there: Edit = { kind: 'name', name: 'Den' };
+    const back: Edit = { kind: 'name', name: before.name };
+    expect(applyEdit(before, { kind: 'several', what: 'nothing', edits: [there, back] })).toBe(
+      before,
+    );
+  });
 });
