@@ -1,7 +1,7 @@
 /** Everything at once, with what the window leaves to its worker: for the batch command. */
 
 import { refusalFinding, simplifiedFinding } from '../findings/fittings';
-import { sortFindings } from '../findings/finding';
+import { sortFindings } from '../findings/order';
 import { finish } from '../quantity/slices';
 import type { Project } from '../room/project';
 import { SLIVER_M } from '../shape-modes/grid';

@@ -50,6 +50,7 @@ export function decayFindings(context: FindingContext): readonly Finding[] {
       subject: 'decay',
       where: judged.map((one) => bandName(one.band.hz)).join(', '),
       message: `${bandName(band.hz)} decays in ${timesText(band)}; the target corridor is ${(band.lowS ?? 0).toFixed(2)} to ${(band.highS ?? 0).toFixed(2)} s. ${long ? 'Speech blurs and effects smear.' : 'The room sounds dead.'}`,
+      figureName: `decay at ${bandName(band.hz)}`,
       value: verdict.nearestS,
       limit: long ? band.highS : band.lowS,
       unit: 's',

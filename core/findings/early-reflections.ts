@@ -54,6 +54,7 @@ function finding(context: FindingContext, faceOver: FaceReflections, more: strin
     subject: 'speakers',
     where: faceName(face),
     message: `${channelName(context, channel)} reaches the reference seat by way of the ${faceName(face)} ${path.delayMs.toFixed(1)} ms after its direct sound, ${(-levelDb).toFixed(1)} dB below it at ${bandName(octaveHz)}; ${-EARLY_LIMIT.levelDb} dB below is the limit within ${EARLY_LIMIT.withinMs} ms. ${over.length} of the ${count} early reflections of this face are over it.${more}`,
+    figureName: `reflection at ${bandName(octaveHz)}`,
     value: Math.round(levelDb * 100) / 100,
     limit: EARLY_LIMIT.levelDb,
     unit: 'dB',

@@ -49,6 +49,8 @@ export interface Finding {
   /** The place in words. */
   readonly where: string;
   readonly message: string;
+  /** What the value is, in a few words, for example `widest gap`; empty only where there is no value. */
+  readonly figureName: string;
   readonly value: number | null;
   readonly limit: number | null;
   /** Unit of value and limit: `m`, `Hz`, `s`, `deg`, `dB`; empty for plain numbers. */
@@ -58,15 +60,4 @@ export interface Finding {
   readonly caution?: string;
   readonly remedies: readonly Remedy[];
   readonly place?: FindingPlace;
-}
-
-const RANK: Readonly<Record<Severity, number>> = { fault: 0, warning: 1, note: 2 };
-
-/** Worst first; within a severity in the order in which a room is built. */
-export function sortFindings(findings: readonly Finding[]): readonly Finding[] {
-  return [...findings].sort(
-    (a, b) =>
-      RANK[a.severity] - RANK[b.severity] ||
-      SUBJECTS.indexOf(a.subject) - SUBJECTS.indexOf(b.subject),
-  );
 }

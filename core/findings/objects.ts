@@ -17,6 +17,7 @@ export function objectFindings({ project }: FindingContext): readonly Finding[] 
       subject: 'decay',
       where: `${count} x ${item}`,
       message: `There is no item "${item}" in the library, so these ${count} do not absorb here. Known items: ${ITEMS.map((known) => known.id).join(', ')}.`,
+      figureName: 'not counted',
       value: count,
       limit: 0,
       unit: '',

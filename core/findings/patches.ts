@@ -22,14 +22,16 @@ function outside(context: FindingContext, patch: Patch): readonly Finding[] {
   const out = bounds ? overhangM(patch.rect, bounds) : 0;
   if (out === 0) return [];
   const message = `It sticks ${context.lengthText(out)} out of its face; only the part on the face counts.`;
-  return [finding(context, patch, `patch-outside:${patch.id}`, message, out)];
+  return [finding(context, patch, `patch-outside:${patch.id}`, message, 'sticks out', out)];
 }
 
 function overlapping(context: FindingContext, patch: Patch, below: Patch): readonly Finding[] {
   const depth = overlapM(patch.rect, below.rect);
   if (depth === 0) return [];
   const message = `It lies ${context.lengthText(depth)} over ${below.id}; where they overlap only ${patch.id} counts, because it is later in the list.`;
-  return [finding(context, patch, `patch-overlap:${patch.id}:${below.id}`, message, depth)];
+  return [
+    finding(context, patch, `patch-overlap:${patch.id}:${below.id}`, message, 'overlap', depth),
+  ];
 }
 
 function covered(context: FindingContext, patch: Patch): readonly Finding[] {
@@ -37,7 +39,9 @@ function covered(context: FindingContext, patch: Patch): readonly Finding[] {
     const depth = overlapM(patch.rect, rect);
     if (depth === 0) return [];
     const message = `It lies ${context.lengthText(depth)} behind ${solid}, which stands against that face: the part behind it does not absorb.`;
-    return [finding(context, patch, `patch-covered:${patch.id}:${solid}`, message, depth)];
+    return [
+      finding(context, patch, `patch-covered:${patch.id}:${solid}`, message, 'hidden', depth),
+    ];
   });
 }
 
@@ -46,6 +50,7 @@ function finding(
   patch: Patch,
   id: string,
   message: string,
+  figureName: string,
   value: number,
 ): Finding {
   return {
@@ -54,6 +59,7 @@ function finding(
     subject: 'decay',
     where: `${patch.face}: ${patch.id}`,
     message,
+    figureName,
     value,
     limit: 0,
     unit: 'm',

@@ -15,6 +15,7 @@ export function referenceSeatFindings({ project }: FindingContext): readonly Fin
       subject: 'seats',
       where: `row ${wanted.row}, seat ${wanted.seat}`,
       message: `The reference seat is not there; angles are judged at seat ${taken.seat} of row ${taken.row} instead.`,
+      figureName: '',
       value: null,
       limit: null,
       unit: '',

@@ -13,6 +13,20 @@ import type { Finding, Remedy } from './finding';
 /** A box whose size is only assumed may be smaller by this, m: half a usual one. */
 const SURE_M = 0.1;
 
+/** What the value of each kind of clash is. */
+const FIGURE_NAMES: Readonly<Record<Clash['kind'], string>> = {
+  solid: 'overlap',
+  door: 'overlap',
+  window: 'overlap',
+  swing: 'overlap',
+  screen: 'overlap',
+  subwoofer: 'overlap',
+  speaker: 'overlap',
+  head: 'from the ears',
+  walkway: 'above the floor',
+  shell: 'outside',
+};
+
 const CAUTION =
   'Whatever hangs beside or over people has to be held by a fixing made for its weight and a safety line: heed the load that the maker of the mount states, and ask a builder what the wall or ceiling carries.';
 
@@ -119,6 +133,7 @@ function told(
     subject: 'speakers',
     where: `${name} (${label})`,
     message: `The box of ${name} ${words[clash.kind]}.${stated ? '' : ` Its size is not stated: up to ${size} is assumed.`}`,
+    figureName: FIGURE_NAMES[clash.kind],
     value: clash.valueM,
     limit: clash.limitM,
     unit: 'm',

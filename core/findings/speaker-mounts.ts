@@ -37,6 +37,7 @@ function aimsAtNobody(context: FindingContext, speaker: PlacedSpeaker, seat: str
     ...about(context, speaker, 'speaker-aim'),
     severity: 'note',
     message: `It aims at seat ${seat}, which is not there; the reference seat is taken instead.`,
+    figureName: '',
     value: null,
     limit: null,
     unit: '',
@@ -73,6 +74,7 @@ function badlyHeld(
       message: flush
         ? `It is to sit ${mount === 'in-wall' ? 'in the wall' : 'behind the screen'}, and its baffle stands ${lengthText(beforeM)} before the ${faceName(face.name)}.`
         : `It is to hang on the ${faceName(face.name)}, and its baffle is ${lengthText(beforeM)} away.`,
+      figureName: 'from the wall',
       value: beforeM,
       limit: mostM,
       unit: 'm',
@@ -96,6 +98,7 @@ function badlyHeld(
     ...about(context, speaker, 'speaker-sunk'),
     severity: 'warning',
     message: `It is to hang on the ${faceName(face.name)}, and its cabinet would reach ${lengthText(sunkM)} into it.`,
+    figureName: 'into the wall',
     value: sunkM,
     limit: 0,
     unit: 'm',

@@ -43,6 +43,7 @@ function atEars(
     subject: 'speakers',
     where: `${channel.name} (${channel.label})`,
     message: `${channel.name} stands ${lengthText(speaker.distanceM)} from the reference seat's ears: its angle, delay and level say nothing.`,
+    figureName: 'from the ears',
     value: speaker.distanceM,
     limit: LEAST_DISTANCE_M,
     unit: 'm',
@@ -95,6 +96,7 @@ function outsideOf(
       out > 0
         ? `${channel.name} stands ${lengthText(out)} outside the room.`
         : `${channel.name} stands inside the ${solid?.kind ?? 'fitting'} "${solid?.id ?? ''}".`,
+    figureName: 'outside',
     value: out > 0 ? out : null,
     limit: out > 0 ? 0 : null,
     unit: out > 0 ? 'm' : '',
@@ -130,6 +132,7 @@ function offAngle(
     subject: 'speakers',
     where: `${channel.name} (${channel.label})`,
     message: `${channel.name} has ${what} ${value.toFixed(1)} degrees; ${allowed} is the recommended ${low === high ? 'angle' : 'range'}, so it is ${Math.abs(off).toFixed(1)} off.`,
+    figureName: what,
     value,
     limit: value - off,
     unit: 'deg',

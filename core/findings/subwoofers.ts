@@ -26,6 +26,7 @@ export function subwooferFindings({ project, lengthText }: FindingContext): read
           out > 0
             ? `It stands ${lengthText(out)} outside the room.`
             : `It stands inside the ${solid?.kind ?? 'fitting'} "${solid?.id ?? ''}".`,
+        figureName: 'outside',
         value: out > 0 ? out : null,
         limit: out > 0 ? 0 : null,
         unit: out > 0 ? 'm' : '',

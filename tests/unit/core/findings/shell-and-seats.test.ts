@@ -130,31 +130,6 @@ describe('a picture', () => {
   });
 });
 
-describe('the order of findings', () => {
-  it('is worst first, and within that the order in which a room is built', () => {
-    const project = roomOf(
-      { size: { width: 3, length: 3, height: 2.1 } },
-      { screen: { widthM: 4 }, seating: { rows: [{ id: 'a', y: 9 }] } },
-    );
-    const severities = ['fault', 'warning', 'note'];
-    const subjects = ['shell', 'seats', 'picture', 'speakers', 'decay'];
-    const ranks = roomRanks(project, severities, subjects);
-    expect(ranks.length).toBeGreaterThan(4);
-    expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
-  });
-});
-
-function roomRanks(
-  project: ReturnType<typeof roomOf>,
-  severities: readonly string[],
-  subjects: readonly string[],
-): readonly number[] {
-  return findingIds(project).map((id) => {
-    const { severity, subject } = findingOf(project, id);
-    return severities.indexOf(severity) * 10 + subjects.indexOf(subject);
-  });
-}
-
 describe('rows of a room that became too short', () => {
   it('are brought in one behind the other, never onto each other', () => {
     let project = roomOf(
