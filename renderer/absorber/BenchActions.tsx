@@ -1,8 +1,9 @@
 /** Name the design and take it into the room: as a finish of its own, and onto a face. */
 
-import { useRef, type ReactElement } from 'react';
+import type { ReactElement } from 'react';
 import { designAsFinish, freshFinishId } from '../../core/absorbers/as-finish';
 import { designName } from '../../core/absorbers/design-name';
+import type { Edit } from '../../core/room/edits';
 import { faceName } from '../../core/room/faces';
 import { FINISHES } from '../../core/room/finishes';
 import { FACES, type Face } from '../../core/room/project';
@@ -24,7 +25,6 @@ export function BenchActions(): ReactElement {
   const change = useSession((session) => session.change);
   const { design, name, finishId, face, said, rename, chooseFace, keptAs } = useBench();
   const { faults } = useEvaluation(design);
-  const steps = useRef(0);
   const known = project.finishesCustom.find((finish) => finish.id === finishId);
   const shownName = name ?? designName(design, units);
   const broken = faults.length > 0;
@@ -36,15 +36,18 @@ export function BenchActions(): ReactElement {
     return null;
   };
 
-  /** Add or update the finish; put it on `onFace` in the same step of the history. */
+  /** Add or update the finish and put it on `onFace`: one edit, so that the face finds the finish. */
   const keep = (onFace: Face | null): void => {
-    steps.current += 1;
-    const gesture = `absorber-${steps.current}-${Date.now()}`;
     const taken = [...project.finishesCustom, ...FINISHES].map((finish) => finish.id);
     const id = known?.id ?? freshFinishId(taken);
-    const finish = designAsFinish(design, id, shownName, project.air);
-    change({ kind: 'own-finish', finish: known ? { ...known, ...finish } : finish }, gesture);
-    if (onFace) change({ kind: 'finish', face: onFace, finish: id }, gesture);
+    const made = designAsFinish(design, id, shownName, project.air);
+    const finish = known ? { ...known, ...made } : made;
+    const edits: readonly Edit[] = [
+      { kind: 'own-finish', finish },
+      ...(onFace ? [{ kind: 'finish', face: onFace, finish: id } as const] : []),
+    ];
+    const place = onFace ? ` on the ${faceName(onFace)}` : '';
+    change({ kind: 'several', edits, what: `finish ${finish.name}${place}` });
     const where = onFace ? ` and put on: ${faceName(onFace)}` : '';
     keptAs(id, `${known ? 'Updated' : 'Added'}${where}.`);
   };

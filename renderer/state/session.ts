@@ -11,6 +11,7 @@ import { applyEdit, editName, type Edit } from '../../core/room/edits';
 import type { Project } from '../../core/room/project';
 import type { Layout } from '../../core/speakers/layouts';
 import { exampleRoom } from './examples';
+import { asOne, gestureEdits } from './gesture';
 import * as history from './history';
 import { keepPreferences, readPreferences, showAppearance, type Appearance } from './preferences';
 import { hasUnsaved, type FileState, type WorkState } from './work';
@@ -71,6 +72,8 @@ showAppearance(preferences.appearance);
 const first = exampleRoom('basement-bay');
 
 export const useSession = create<Session>((set, get) => {
+  /** The edits of the gesture that the present step belongs to. */
+  let going: readonly Edit[] = [];
   const show = (work: history.History<WorkState>): void => {
     const before = get();
     const same = before.work.present.state.project === work.present.state.project;
@@ -99,14 +102,18 @@ export const useSession = create<Session>((set, get) => {
       // A gesture tells where it has got to, not how far it has come: it always starts from the room
       // that it found, so that a drag in and back leaves nothing behind.
       const base = history.baseOf(work, gesture).project;
-      const next = applyEdit(base, edit);
+      const goesOn = gesture !== null && gesture === work.present.gesture;
+      const edits = gestureEdits(goesOn ? going : [], edit);
+      const nameOf = (one: Edit): string => stepName(one, base, get().analysis.layout);
+      const whole = asOne(edits, nameOf) ?? edit;
+      const next = applyEdit(base, whole);
       if (next === project || (next === base && base === project)) return;
       if (next === base) {
         show(history.dropPresent(work));
         return;
       }
-      const name = stepName(edit, base, get().analysis.layout);
-      show(history.record(work, { project: next, file }, name, gesture));
+      going = edits;
+      show(history.record(work, { project: next, file }, nameOf(whole), gesture));
     },
     load: (state, name) => {
       show(history.record(get().work, state, name));

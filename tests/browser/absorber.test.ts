@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { browserOrSkip } from './support/browser';
-import { programWindows } from './support/window';
+import { programWindows, savedText } from './support/window';
+import { analyze } from '../../core/analysis/analyze';
+import type { Project } from '../../core/room/project';
+import { example, opened } from '../unit/support/rooms';
 
 describe.runIf(browserOrSkip())('an absorber, designed in the window', () => {
   const { open } = programWindows();
@@ -22,6 +25,13 @@ describe.runIf(browserOrSkip())('an absorber, designed in the window', () => {
     await page.getByRole('button', { name: 'Add and put on' }).click();
     const after = await decay.getByRole('img').first().getAttribute('aria-label');
     expect(after).not.toBe(before);
+    const room = opened(await savedText(page));
+    const put = room.finishesCustom.find((finish) => finish.id === room.room.finishes.ceiling);
+    expect(Object.keys(put?.absorption ?? {})).toHaveLength(8);
+    const known = (project: Project): readonly number[] =>
+      analyze(project).decay.bands.flatMap(({ hz, eyringS }) => (eyringS === null ? [] : [hz]));
+    expect(known(room)).toEqual(known(example('basement-bay')));
+    expect(known(room).length).toBeGreaterThan(5);
     await page.getByRole('button', { name: /Undo/ }).click();
     expect(await decay.getByRole('img').first().getAttribute('aria-label')).toBe(before);
     expect(await page.getByRole('button', { name: /Undo/ }).isDisabled()).toBe(true);

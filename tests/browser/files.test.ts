@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { browserOrSkip } from './support/browser';
-import { openProgram, programWindows } from './support/window';
+import { openProgram, programWindows, savedText } from './support/window';
 
 const BAY = readFileSync(
   new URL('../../resources/examples/basement-bay.room.json', import.meta.url),
@@ -17,15 +17,6 @@ async function chooseFile(page: Page, name: string, content: string | Buffer): P
   ).setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(content) });
 }
 
-async function saved(page: Page): Promise<string> {
-  const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save', exact: true }).click();
-  const stream = await (await download).createReadStream();
-  const parts: Buffer[] = [];
-  for await (const part of stream) parts.push(part as Buffer);
-  return Buffer.concat(parts).toString('utf8');
-}
-
 describe.runIf(browserOrSkip())('room files, in the window', () => {
   const { open, address } = programWindows();
 
@@ -33,7 +24,7 @@ describe.runIf(browserOrSkip())('room files, in the window', () => {
     const { page } = await open();
     await page.getByLabel('Width', { exact: true }).fill('4.09');
     await page.keyboard.press('Enter');
-    const text = await saved(page);
+    const text = await savedText(page);
     expect(JSON.parse(text)).toMatchObject({
       format: 'roomwright-room',
       version: 1,
@@ -45,7 +36,7 @@ describe.runIf(browserOrSkip())('room files, in the window', () => {
     await chooseFile(page, 'again.room.json', text);
     await page.locator('.title-block', { hasText: 'again.room.json' }).waitFor();
     expect(await page.getByLabel('Width', { exact: true }).inputValue()).toBe('4.09 m');
-    expect(await saved(page)).toBe(text);
+    expect(await savedText(page)).toBe(text);
   });
 
   it.each<[string, string | Buffer, RegExp]>([

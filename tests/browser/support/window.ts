@@ -42,6 +42,16 @@ export const NO_PICKERS = `
   delete window.showSaveFilePicker;
 `;
 
+/** Save by the button, and the text of the file that comes of it. */
+export async function savedText(page: Page): Promise<string> {
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  const stream = await (await download).createReadStream();
+  const parts: Buffer[] = [];
+  for await (const part of stream) parts.push(part as Buffer);
+  return Buffer.concat(parts).toString('utf8');
+}
+
 export interface OpenedWindow {
   readonly page: Page;
   readonly context: BrowserContext;

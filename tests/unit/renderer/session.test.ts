@@ -1,0 +1,81 @@
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import type { Edit } from '../../../core/room/edits';
+import { openRoom, saveRoom } from '../../../core/room/open-room';
+import type { Session } from '../../../renderer/state/session';
+import { stubPage } from './support/window-stubs';
+
+/** A fresh window's store, on the example bay. */
+async function freshSession(): Promise<() => Session> {
+  stubPage();
+  vi.resetModules();
+  const { useSession } = await import('../../../renderer/state/session');
+  return useSession.getState;
+}
+
+let session: () => Session;
+beforeEach(async () => {
+  session = await freshSession();
+});
+
+const project = () => session().work.present.state.project;
+const finish = { id: 'cloth-1', name: 'Cloth', absorption: { '500': 0.3 }, source: 'invented' };
+const cloth: Edit = { kind: 'own-finish', finish };
+const onBack: Edit = { kind: 'finish', face: 'back', finish: 'cloth-1' };
+const width = (metres: number): Edit => ({
+  kind: 'size',
+  size: { ...project().room.size, width: metres },
+});
+
+describe('changes of one gesture', () => {
+  it('that speak of different things are both kept, as one step', () => {
+    session().change(cloth, 'press-1');
+    session().change(onBack, 'press-1');
+    expect(project().finishesCustom).toContainEqual(finish);
+    expect(project().room.finishes.back).toBe('cloth-1');
+    expect(openRoom(saveRoom(project()))).toEqual({ ok: true, project: project() });
+    expect(session().work.past).toHaveLength(1);
+    session().undo();
+    expect(project().finishesCustom).not.toContainEqual(finish);
+  });
+
+  it('that speak of the same thing start from the room that the gesture found', () => {
+    const before = project();
+    session().change(width(1.5), 'drag-1');
+    session().change(width(3), 'drag-1');
+    session().change(width(before.room.size.width), 'drag-1');
+    expect(project()).toBe(before);
+    expect(session().work.past).toHaveLength(0);
+  });
+
+  it('keep what another change of the gesture has made when one of them goes on', () => {
+    session().change(onBackWith('panel-12-frame'), 'drag-1');
+    session().change(width(3), 'drag-1');
+    session().change(width(3.5), 'drag-1');
+    expect(project().room.finishes.back).toBe('panel-12-frame');
+    expect(project().room.size.width).toBe(3.5);
+    expect(session().work.past).toHaveLength(1);
+  });
+
+  it('replace a change of several parts as a whole, where they speak of one of its parts', () => {
+    const { back } = project().room.finishes;
+    const both: Edit = {
+      kind: 'several',
+      what: 'both',
+      edits: [onBackWith('panel-12-frame'), width(3)],
+    };
+    session().change(both, 'drag-1');
+    session().change(width(3.2), 'drag-1');
+    expect(project().room.finishes.back).toBe(back);
+    expect(project().room.size.width).toBe(3.2);
+  });
+
+  it('start anew after undo, and after the gesture has come back to where it began', () => {
+    session().change(onBackWith('panel-12-frame'), 'drag-1');
+    session().undo();
+    session().change(width(3), 'drag-1');
+    expect(project().room.finishes.back).not.toBe('panel-12-frame');
+    expect(session().work.past).toHaveLength(1);
+  });
+});
+
+const onBackWith = (id: string): Edit => ({ kind: 'finish', face: 'back', finish: id });
