@@ -8,6 +8,7 @@ import { STARTING_DESIGNS, type Design, type DesignKind } from '../../core/absor
 import { POROUS_MATERIALS } from '../../core/absorbers/materials';
 import { readDesign } from '../../core/absorbers/read-design';
 import type { CustomFinish, Face } from '../../core/room/project';
+import { onOtherRoom } from '../state/session';
 
 export interface BenchState {
   readonly design: Design;
@@ -91,3 +92,6 @@ export const useBench = create<BenchState>((set, get) => ({
   },
   keptAs: (finishId, said) => set({ finishId, said }),
 }));
+
+// The design stays on the bench; the finish that it was kept as belongs to the room that was left.
+onOtherRoom(() => useBench.setState({ finishId: null, said: null }));

@@ -8,7 +8,7 @@ import type { PlaceSearch, PlaceSearchOptions } from '../../core/analysis/subwoo
 import { SHAPE_LIMIT_HZ } from '../../core/shape-modes/shape-modes';
 import { fineOf, spaceKey, useBuilt } from '../field/built-store';
 import { roomKey } from '../state/room-key';
-import { projectOf, useSession } from '../state/session';
+import { onOtherRoom, projectOf, useSession } from '../state/session';
 import { compute, type Job } from '../workers/compute';
 
 export interface FoundPlaces {
@@ -97,3 +97,8 @@ export const usePlaces = create<PlacesStore>((set, get) => ({
     });
   },
 }));
+
+onOtherRoom(() => {
+  usePlaces.getState().stop();
+  usePlaces.setState({ answer: null, failure: null });
+});

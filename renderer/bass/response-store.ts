@@ -6,7 +6,7 @@ import type { SeatResponses } from '../../core/analysis/seat-response';
 import type { Project } from '../../core/room/project';
 import { SHAPE_LIMIT_HZ } from '../../core/shape-modes/shape-modes';
 import { useFineModes } from '../field/use-painting';
-import { useProject } from '../state/session';
+import { onOtherRoom, useProject } from '../state/session';
 import { compute } from '../workers/compute';
 
 export interface ResponseStore {
@@ -66,3 +66,5 @@ export function useFollowedResponses(): ResponseStore {
   }, [project, asBuilt, limitHz]);
   return useResponses();
 }
+
+onOtherRoom(() => useResponses.setState({ seat: null }));

@@ -3,6 +3,7 @@
 import { create } from 'zustand';
 import type { BuiltMode } from '../../core/analysis/built-modes';
 import type { ModeOrder } from '../../core/modes/shell-modes';
+import { onOtherRoom } from '../state/session';
 
 export type Tone =
   | {
@@ -55,3 +56,5 @@ export function modeMeant(
   });
   return best;
 }
+
+onOtherRoom(() => useTone.setState({ tone: null }));

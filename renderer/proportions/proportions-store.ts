@@ -4,7 +4,7 @@ import { create } from 'zustand';
 import { bayOf } from '../../core/proportions/bay';
 import type { SearchResult } from '../../core/proportions/search';
 import type { Bay, ShellSize } from '../../core/room/project';
-import { projectOf, useSession } from '../state/session';
+import { onOtherRoom, projectOf, useSession } from '../state/session';
 import { compute, type Job } from '../workers/compute';
 
 export type SearchState =
@@ -61,3 +61,9 @@ export const useProportions = create<ProportionsState>((set) => ({
   },
   stop: () => job?.stopAndKeep(),
 }));
+
+onOtherRoom(() => {
+  job?.stop();
+  job = null;
+  useProportions.setState({ search: { kind: 'none' } });
+});

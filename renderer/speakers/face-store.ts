@@ -1,6 +1,7 @@
 /** The face whose reflection is looked at: chosen in a table, a chart or a finding, or pointed at. */
 
 import { create } from 'zustand';
+import { onOtherRoom } from '../state/session';
 
 export interface FaceStore {
   /** A shell face, or `solid-id:face`; null leaves the choice to the view. */
@@ -16,3 +17,5 @@ export const useFace = create<FaceStore>((set) => ({
   pointed: null,
   pointFace: (pointed) => set({ pointed }),
 }));
+
+onOtherRoom(() => useFace.setState({ face: null, pointed: null }));

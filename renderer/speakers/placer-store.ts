@@ -4,7 +4,7 @@ import { create } from 'zustand';
 import type { PlacerResult } from '../../core/placing/placer';
 import { USUAL_MOUNTS } from '../../core/placing/site';
 import { MOUNTS, type Project } from '../../core/room/project';
-import { projectOf, useSession } from '../state/session';
+import { onOtherRoom, projectOf, useSession } from '../state/session';
 import { compute, type Job } from '../workers/compute';
 
 export type Studs = 'any' | 'imperial' | 'metric';
@@ -77,3 +77,8 @@ export const usePlacer = create<PlacerStore>((set, get) => ({
   },
   forget: () => set({ result: null }),
 }));
+
+onOtherRoom(() => {
+  usePlacer.getState().stop();
+  usePlacer.setState({ result: null, of: null, failure: null });
+});

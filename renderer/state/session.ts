@@ -71,14 +71,24 @@ const preferences = readPreferences();
 showAppearance(preferences.appearance);
 const first = exampleRoom('basement-bay');
 
+/** What is chosen is chosen in one room: another has no part of it. */
+const NOTHING_CHOSEN = { findingId: null, channel: null, fitting: null, subwoofer: null } as const;
+
 export const useSession = create<Session>((set, get) => {
   /** The edits of the gesture that the present step belongs to. */
   let going: readonly Edit[] = [];
+  let openings = 0;
+  const opened = ({ project, file }: WorkState): WorkState => {
+    openings += 1;
+    return { project, file: { ...file, opening: openings } };
+  };
   const show = (work: history.History<WorkState>): void => {
     const before = get();
     const same = before.work.present.state.project === work.present.state.project;
+    const other = openingOf(before) !== work.present.state.file.opening;
     set({
       work,
+      ...(other ? { ...NOTHING_CHOSEN, refit: before.refit + 1 } : {}),
       ...(same ? {} : { analysis: analyze(work.present.state.project, before.units) }),
     });
   };
@@ -90,10 +100,7 @@ export const useSession = create<Session>((set, get) => {
     view: 'room',
     refit: 0,
     subject: 'shell',
-    findingId: null,
-    channel: null,
-    fitting: null,
-    subwoofer: null,
+    ...NOTHING_CHOSEN,
     bandHz: 500,
     notice: null,
     change: (edit, gesture = null) => {
@@ -116,28 +123,24 @@ export const useSession = create<Session>((set, get) => {
       show(history.record(work, { project: next, file }, nameOf(whole), gesture));
     },
     load: (state, name) => {
-      show(history.record(get().work, state, name));
-      set(({ refit }) => ({
-        findingId: null,
-        channel: null,
-        fitting: null,
-        subwoofer: null,
-        refit: refit + 1,
-      }));
+      show(history.record(get().work, opened(state), name));
     },
     restore: (state, before) =>
       show(
         before
-          ? history.startAfter(before, state, `open ${state.file.name}`)
-          : history.startHistory(state),
+          ? history.startAfter(opened(before), opened(state), `open ${state.file.name}`)
+          : history.startHistory(opened(state)),
       ),
     markSaved: (file) => {
       const { work } = get();
       const { file: old } = work.present.state;
       // Every step since the room was opened belongs to the file it now has: after undo, saving must
       // not write to the one before.
+      const now = { ...old, ...file };
       set({
-        work: history.amendAll(work, (state) => (state.file === old ? { ...state, file } : state)),
+        work: history.amendAll(work, (state) =>
+          state.file === old ? { ...state, file: now } : state,
+        ),
       });
     },
     undo: () => show(history.undo(get().work)),
@@ -173,8 +176,16 @@ function stepName(edit: Edit, project: Project, layout: Layout | null): string {
 
 export const projectOf = (session: Session): Project => session.work.present.state.project;
 export const fileOf = (session: Session): FileState => session.work.present.state.file;
+/** Tells the opened room from another one, also where undo goes back to it. */
+const openingOf = (session: Session): number | undefined => fileOf(session).opening;
 export const isUnsaved = (session: Session): boolean => hasUnsaved(session.work.present.state);
 
 /** The present project, for components. */
 export const useProject = (): Project => useSession(projectOf);
 export const useAnalysis = (): Analysis => useSession((session) => session.analysis);
+
+/** Calls `forget` whenever another room is opened, by undo and redo too: for what belongs to the old one. */
+export const onOtherRoom = (forget: () => void): (() => void) =>
+  useSession.subscribe((now, before) => {
+    if (openingOf(now) !== openingOf(before)) forget();
+  });

@@ -9,6 +9,8 @@ export interface FileState {
   readonly token: FileToken | null;
   /** The project as it stands in the file; null where it was never saved. */
   readonly saved: Project | null;
+  /** Which opening of a room it belongs to, counted over the session; absent for the first room. */
+  readonly opening?: number;
 }
 
 export interface WorkState {

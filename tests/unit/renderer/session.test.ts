@@ -79,3 +79,48 @@ describe('changes of one gesture', () => {
 });
 
 const onBackWith = (id: string): Edit => ({ kind: 'finish', face: 'back', finish: id });
+
+describe('when another room is opened', () => {
+  it('the bench has no finish of the old room that "Update" could write into the new one', async () => {
+    const { useBench } = await import('../../../renderer/absorber/bench-store');
+    const { bareRoom } = await import('../../../renderer/state/examples');
+    useBench.getState().keptAs('absorber-1', 'Added.');
+    const { design } = useBench.getState();
+    session().load(bareRoom(), 'new room');
+    expect(useBench.getState()).toMatchObject({ finishId: null, said: null, design });
+    useBench.getState().keptAs('absorber-2', 'Added.');
+    session().undo();
+    expect(useBench.getState().finishId).toBeNull();
+  });
+
+  it('nothing of the old room stays chosen, over undo and redo too', async () => {
+    const { useTone } = await import('../../../renderer/field/tone');
+    const { useProportions } = await import('../../../renderer/proportions/proportions-store');
+    const { bareRoom } = await import('../../../renderer/state/examples');
+    session().load(bareRoom(), 'new room');
+    const choose = (): void => {
+      session().chooseFitting('soffit-1');
+      session().chooseFinding('any');
+      useTone.getState().choose({ kind: 'frequency', frequencyHz: 40 });
+      useProportions.setState({ search: { kind: 'failed', sentence: 'invented' } });
+    };
+    for (const step of [session().undo, session().redo]) {
+      choose();
+      step();
+      expect(session()).toMatchObject({ fitting: null, findingId: null });
+      expect(useTone.getState().tone).toBeNull();
+      expect(useProportions.getState().search).toEqual({ kind: 'none' });
+    }
+  });
+
+  it('undo within one room and saving leave the choice alone', () => {
+    session().chooseFitting('soffit-1');
+    session().change(width(3));
+    session().markSaved({ name: 'den.room.json', token: null, saved: project() });
+    session().undo();
+    session().markSaved({ name: 'den.room.json', token: null, saved: project() });
+    session().redo();
+    expect(session().fitting).toBe('soffit-1');
+    expect(session().work.past[0]?.state.file).toBe(session().work.present.state.file);
+  });
+});
