@@ -21,6 +21,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/App';
 import { followRoom } from './field/built-store';
+import { endPaintWithSubject } from './field/end-with-subject';
 import { chooseHost } from './host/choose-host';
 import { createFiling } from './state/filing';
 import { useSession } from './state/session';
@@ -30,6 +31,7 @@ const filing = createFiling(chooseHost(), useSession, onLightPaper);
 void filing.start();
 keepPlaceOnPaper();
 followRoom();
+endPaintWithSubject();
 
 const root = document.getElementById('root');
 if (root) {

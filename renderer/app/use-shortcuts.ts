@@ -1,8 +1,12 @@
 /** Keys that work everywhere in the window. */
 
 import { useEffect } from 'react';
+import { chosenThing, isRemovable, removeThing } from '../fittings/chosen';
 import type { Filing } from '../state/filing';
-import { useSession, VIEWS } from '../state/session';
+import { projectOf, useSession, VIEWS } from '../state/session';
+
+/** What takes letters, or a choice by its first letter. */
+const TEXT_FIELDS = 'input:not([type="radio"], [type="checkbox"]), textarea, select';
 
 export function useShortcuts(filing: Filing): void {
   useEffect(() => {
@@ -11,6 +15,7 @@ export function useShortcuts(filing: Filing): void {
       const field = event.target instanceof HTMLElement ? event.target : null;
       const typing = field?.matches('[data-typing="true"]') ?? false;
       const inField = field?.matches('[data-typing]') ?? false;
+      const inText = field?.matches(TEXT_FIELDS) ?? false;
       const command = event.ctrlKey || event.metaKey;
       const key = event.key.toLowerCase();
       const run = (action: () => unknown): void => {
@@ -25,7 +30,11 @@ export function useShortcuts(filing: Filing): void {
       else if (typing) return;
       else if (command && key === 'z') run(event.shiftKey ? session.redo : session.undo);
       else if (command && key === 'y') run(session.redo);
-      else if (!command && !event.altKey && !inField) {
+      else if (event.key === 'Delete' || event.key === 'Backspace') {
+        const chosen = chosenThing(projectOf(session), session);
+        if (!command && !event.defaultPrevented && !inText && isRemovable(chosen))
+          run(() => removeThing(chosen));
+      } else if (!command && !event.altKey && !inField) {
         const view = VIEWS[Number(event.key) - 1];
         if (view) run(() => session.setView(view));
       }

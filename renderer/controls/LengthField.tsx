@@ -2,6 +2,7 @@
 
 import { useRef, type ReactElement } from 'react';
 import { carpenterStepM, formatLength, parseLength, snapLength } from '../../core/quantity/length';
+import { startBursts, type Burst } from '../state/burst';
 import { useSession } from '../state/session';
 import { TypedField } from './TypedField';
 
@@ -19,12 +20,10 @@ export interface LengthFieldProps {
 /** A limit is shown to the nearest sixteenth of an inch; typed as shown it is taken as the limit. */
 const SHOWN_M = 0.0254 / 32;
 
-let focusCount = 0;
-
 export function LengthField(props: LengthFieldProps): ReactElement {
   const { label, valueM, lowM, highM, onChange, size = 'small', shortLabel } = props;
   const units = useSession((session) => session.units);
-  const gesture = useRef('');
+  const bursts = useRef<Burst | null>(null);
 
   const take = (text: string): string | null => {
     const parsed = parseLength(text, units);
@@ -41,7 +40,8 @@ export function LengthField(props: LengthFieldProps): ReactElement {
   const step = (direction: 1 | -1, fine: boolean): void => {
     const stepM = carpenterStepM(units, fine);
     const next = snapLength(valueM + direction * stepM, stepM);
-    if (next >= lowM && next <= highM) onChange(next, gesture.current);
+    bursts.current ??= startBursts();
+    if (next >= lowM && next <= highM) onChange(next, bursts.current.press());
   };
 
   return (
@@ -61,10 +61,6 @@ export function LengthField(props: LengthFieldProps): ReactElement {
       }
       onTake={take}
       onStep={step}
-      onFocus={() => {
-        focusCount += 1;
-        gesture.current = `field-${focusCount}`;
-      }}
     />
   );
 }

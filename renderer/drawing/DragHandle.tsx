@@ -1,16 +1,20 @@
 /**
  * A place on the drawing that can be pulled: a button, so that arrow keys and a screen reader reach it.
- * It tells where the pointer went as a ray; what that means is the caller's.
+ * It tells where the pointer went as a ray; what that means is the caller's. Escape takes a drag back.
  */
 
 import {
+  useEffect,
   useRef,
+  useState,
   type KeyboardEvent,
   type PointerEvent,
   type ReactElement,
   type ReactNode,
 } from 'react';
 import type { Ray } from 'three';
+import { startBursts, type Burst } from '../state/burst';
+import { useSession } from '../state/session';
 import { rayThrough, type Stage } from './stage';
 
 export interface DragHandleProps {
@@ -23,8 +27,10 @@ export interface DragHandleProps {
   readonly onDrag: (ray: Ray, startRay: Ray, fine: boolean, gesture: string) => void;
   readonly onEnd?: () => void;
   readonly onPress?: () => void;
-  /** Arrow keys: a step right or left, up or down. */
-  readonly onNudge?: (right: number, up: number, fine: boolean) => void;
+  /** Arrow keys: a step right or left, up or down. One gesture name a burst of presses. */
+  readonly onNudge?: (right: number, up: number, fine: boolean, gesture: string) => void;
+  /** Delete or Backspace while it has the focus. */
+  readonly onRemove?: () => void;
 }
 
 const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
@@ -36,11 +42,40 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
 const MOVED_PX = 3;
 let gestureCount = 0;
 
+interface Drag {
+  readonly ray: Ray;
+  readonly x: number;
+  readonly y: number;
+  readonly gesture: string;
+  readonly moved: boolean;
+}
+
 export function DragHandle(props: DragHandleProps): ReactElement {
-  const { label, className, stage, children, onStart, onDrag, onEnd, onPress, onNudge } = props;
-  const drag = useRef<{ ray: Ray; x: number; y: number; gesture: string; moved: boolean } | null>(
-    null,
-  );
+  const { label, className, stage, children, onStart, onDrag, onPress, onNudge, onRemove } = props;
+  const drag = useRef<Drag | null>(null);
+  const bursts = useRef<Burst | null>(null);
+  const [pulling, setPulling] = useState(false);
+  const onEnd = useRef(props.onEnd);
+  useEffect(() => {
+    onEnd.current = props.onEnd;
+  });
+
+  useEffect(() => {
+    if (!pulling) return;
+    // Whatever has the focus, Escape belongs to the drag while it lasts.
+    const onEscape = (event: globalThis.KeyboardEvent): void => {
+      const going = drag.current;
+      if (event.key !== 'Escape' || !going) return;
+      event.preventDefault();
+      event.stopImmediatePropagation();
+      drag.current = null;
+      setPulling(false);
+      useSession.getState().takeBack(going.gesture);
+      onEnd.current?.();
+    };
+    window.addEventListener('keydown', onEscape, true);
+    return () => window.removeEventListener('keydown', onEscape, true);
+  }, [pulling]);
 
   const onPointerDown = (event: PointerEvent<HTMLButtonElement>): void => {
     if (!stage.current || event.button !== 0) return;
@@ -60,7 +95,8 @@ export function DragHandle(props: DragHandleProps): ReactElement {
     if (!going || !stage.current) return;
     if (!going.moved) {
       if (Math.hypot(event.clientX - going.x, event.clientY - going.y) < MOVED_PX) return;
-      going.moved = true;
+      drag.current = { ...going, moved: true };
+      setPulling(true);
       onStart?.();
     }
     const ray = rayThrough(stage.current, event.clientX, event.clientY);
@@ -70,8 +106,9 @@ export function DragHandle(props: DragHandleProps): ReactElement {
   const onPointerUp = (): void => {
     const going = drag.current;
     drag.current = null;
+    setPulling(false);
     if (!going) return;
-    if (going.moved) onEnd?.();
+    if (going.moved) onEnd.current?.();
     else onPress?.();
   };
 
@@ -79,11 +116,16 @@ export function DragHandle(props: DragHandleProps): ReactElement {
     const arrow = ARROWS[event.key];
     if (arrow && onNudge) {
       event.preventDefault();
-      onNudge(arrow[0], arrow[1], event.shiftKey);
+      bursts.current ??= startBursts();
+      onNudge(arrow[0], arrow[1], event.shiftKey, bursts.current.press());
     }
     if (event.key === 'Enter' || event.key === ' ') {
       event.preventDefault();
       onPress?.();
+    }
+    if ((event.key === 'Delete' || event.key === 'Backspace') && onRemove) {
+      event.preventDefault();
+      onRemove();
     }
   };
 

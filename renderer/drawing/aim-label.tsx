@@ -59,11 +59,11 @@ export function aimLabels(context: LabelContext): readonly PlacedLabel[] {
             else if (wanted.distanceM > 0.05)
               set(wanted.azimuthDeg, now.elevationDeg, fine, gesture);
           }}
-          onNudge={(right, up, fine) => {
+          onNudge={(right, up, fine, gesture) => {
             const step = fine ? FINE_DEG : NUDGE_DEG;
             const turned = now.azimuthDeg - (tilts ? 0 : right * step);
             const tilted = now.elevationDeg + (tilts ? (up || right) * step : 0);
-            set(turned, tilted, fine, `nudge-aim-${speaker.channel}`);
+            set(turned, tilted, fine, gesture);
           }}
         />
       ),

@@ -53,10 +53,10 @@ function sideLabels(context: LabelContext, dimension: DimensionLine): readonly P
             const wanted = started.current.room.size[side] + now - then;
             resize(snapLength(wanted, carpenterStepM(units, fine)), gesture);
           }}
-          onNudge={(right, up, fine) => {
+          onNudge={(right, up, fine, gesture) => {
             const stepM = carpenterStepM(units, fine);
             const direction = right !== 0 ? right : up;
-            resize(snapLength(size[side] + direction * stepM, stepM), `nudge-${side}`);
+            resize(snapLength(size[side] + direction * stepM, stepM), gesture);
           }}
         >
           <span className="for-readers">{SIDE_NAMES[side]}</span>
@@ -99,10 +99,10 @@ function rowLabels(context: LabelContext): readonly PlacedLabel[] {
             if (now === null || then === null || start === undefined) return;
             moveTo(snapLength(start + now - then, carpenterStepM(units, fine)), gesture);
           }}
-          onNudge={(right, up, fine) => {
+          onNudge={(right, up, fine, gesture) => {
             const stepM = carpenterStepM(units, fine);
             const back = view === 'room' ? -up : right;
-            moveTo(snapLength(row.y + back * stepM, stepM), `nudge-${row.id}`);
+            moveTo(snapLength(row.y + back * stepM, stepM), gesture);
           }}
         >
           Row {i + 1}

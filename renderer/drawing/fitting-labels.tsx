@@ -7,6 +7,7 @@ import { movedSolid, stretchedSolid } from '../../core/room/move-solid';
 import { farCorner, mapPoint } from '../../core/room/point';
 import { FACES, type Point, type Solid } from '../../core/room/project';
 import { changeFittings, withSolid } from '../fittings/change-fittings';
+import { removeThing } from '../fittings/chosen';
 import { DragHandle } from './DragHandle';
 import { middleOf } from './dimension-lines';
 import { DRAG_NORMAL, NUDGE_AXES, type LabelContext } from './label-context';
@@ -50,6 +51,7 @@ function tag(context: FittingContext, solid: Solid): PlacedLabel {
           chooseFitting(solid.id);
         }}
         onEnd={() => hold(false)}
+        onRemove={() => removeThing({ kind: 'fitting', id: solid.id })}
         onPress={() => chooseFitting(fitting === solid.id ? null : solid.id)}
         onDrag={(ray, startRay, fine, gesture) => {
           const from = started.current.room.solids.find((known) => known.id === solid.id);
@@ -63,7 +65,7 @@ function tag(context: FittingContext, solid: Solid): PlacedLabel {
           );
           move(from, by, fine, gesture);
         }}
-        onNudge={(right, up, fine) => {
+        onNudge={(right, up, fine, gesture) => {
           const [axisRight, signRight, axisUp, signUp] = NUDGE_AXES[view];
           const stepM = carpenterStepM(units, fine);
           const by: [number, number, number] = [0, 0, 0];
@@ -75,11 +77,7 @@ function tag(context: FittingContext, solid: Solid): PlacedLabel {
             max: shifted(solid.max, by),
           };
           if (isWithin(nudged, context)) {
-            changeFittings(
-              withSolid(project.room.solids, nudged),
-              `place of ${solid.id}`,
-              `nudge-${solid.id}`,
-            );
+            changeFittings(withSolid(project.room.solids, nudged), `place of ${solid.id}`, gesture);
           }
         }}
       >
@@ -129,6 +127,7 @@ function gripsOf(context: FittingContext, solid: Solid): readonly PlacedLabel[] 
             hold(true);
           }}
           onEnd={() => hold(false)}
+          onRemove={() => removeThing({ kind: 'fitting', id: solid.id })}
           onDrag={(ray, startRay, fine, gesture) => {
             const from = started.current.room.solids.find((known) => known.id === solid.id);
             const now = alongAxis(ray, at, axis);
@@ -137,7 +136,7 @@ function gripsOf(context: FittingContext, solid: Solid): readonly PlacedLabel[] 
             const start = side === 1 ? from.max[axis] : from.min[axis];
             pull(from, start + now - then, fine, gesture);
           }}
-          onNudge={(right, up, fine) => {
+          onNudge={(right, up, fine, gesture) => {
             const stepM = carpenterStepM(units, fine);
             const out = (right !== 0 ? right : up) * stepM;
             const far = farCorner(project.room.size)[axis];
@@ -147,11 +146,7 @@ function gripsOf(context: FittingContext, solid: Solid): readonly PlacedLabel[] 
             const next: Solid =
               side === 1 ? { ...solid, max: put(solid.max) } : { ...solid, min: put(solid.min) };
             if (next.max[axis] - next.min[axis] < LEAST_EXTENT_M) return;
-            changeFittings(
-              withSolid(project.room.solids, next),
-              `size of ${solid.id}`,
-              `nudge-${solid.id}-${face}`,
-            );
+            changeFittings(withSolid(project.room.solids, next), `size of ${solid.id}`, gesture);
           }}
         />
       ),

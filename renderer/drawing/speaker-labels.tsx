@@ -68,9 +68,9 @@ export function speakerLabel(context: LabelContext, label: string): PlacedLabel 
             change({ kind: 'speaker', channel: label, position: at }, gesture);
           }
         }}
-        onNudge={(right, up, fine) => {
+        onNudge={(right, up, fine, gesture) => {
           const to = nudged(position, context, right, up, fine);
-          change({ kind: 'speaker', channel: label, position: to }, `nudge-${label}`);
+          change({ kind: 'speaker', channel: label, position: to }, gesture);
         }}
       >
         {inRange ? null : <span aria-hidden="true">▲ </span>}

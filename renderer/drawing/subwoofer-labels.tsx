@@ -2,6 +2,7 @@
 
 import { formatLength } from '../../core/quantity/length';
 import type { Point, Subwoofer } from '../../core/room/project';
+import { removeThing } from '../fittings/chosen';
 import { DragHandle } from './DragHandle';
 import { dragPlace, nudged, takeHold, type LabelContext } from './label-context';
 import type { PlacedLabel } from './Labels';
@@ -36,14 +37,15 @@ function tag(context: SubwooferContext, sub: Subwoofer): PlacedLabel {
           context.chooseSubwoofer(sub.id);
         }}
         onEnd={() => hold(false)}
+        onRemove={() => removeThing({ kind: 'subwoofer', id: sub.id })}
         onPress={() => context.chooseSubwoofer(sub.id)}
         onDrag={(ray, startRay, fine, gesture) => {
           const start = started.current.speakers.subwoofers.find((s) => s.id === sub.id)?.position;
           const to = start ? dragPlace(context, start, ray, startRay, fine) : null;
           if (to) moveTo(to, gesture);
         }}
-        onNudge={(right, up, fine) => {
-          moveTo(nudged(sub.position, context, right, up, fine), `nudge-${sub.id}`);
+        onNudge={(right, up, fine, gesture) => {
+          moveTo(nudged(sub.position, context, right, up, fine), gesture);
         }}
       >
         {sub.id}

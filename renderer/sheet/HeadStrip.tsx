@@ -86,7 +86,7 @@ function StepButtons(): ReactElement {
       <button type="button" disabled={back === null} onClick={undo} title="Ctrl+Z">
         ↶ Undo<span className="step-name">{back === null ? '' : ` ${back}`}</span>
       </button>
-      <button type="button" disabled={forth === null} onClick={redo} title="Ctrl+Shift+Z">
+      <button type="button" disabled={forth === null} onClick={redo} title="Ctrl+Shift+Z or Ctrl+Y">
         ↷ Redo<span className="step-name">{forth === null ? '' : ` ${forth}`}</span>
       </button>
     </div>

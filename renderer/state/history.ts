@@ -8,6 +8,8 @@ export interface Step<S> {
   /** What the step did, as a noun: undo says it. Empty for the first. */
   readonly name: string;
   readonly gesture: string | null;
+  /** What could be redone before the step's gesture began: there again where it is taken back. */
+  readonly emptied?: readonly Step<S>[];
 }
 
 export interface History<S> {
@@ -27,18 +29,23 @@ export function record<S>(
   name: string,
   gesture: string | null = null,
 ): History<S> {
-  const { past, present } = history;
+  const { past, present, future } = history;
   const goesOn = gesture !== null && gesture === present.gesture;
+  const emptied = goesOn ? present.emptied : gesture === null ? undefined : future;
   return {
     past: goesOn ? past : [...past, present],
-    present: { state, name, gesture },
+    present: { state, name, gesture, ...(emptied ? { emptied } : {}) },
     future: [],
   };
 }
 
 /** Every state of the history changed alike, without a step: for what is not the person's work. */
 export function amendAll<S>(history: History<S>, change: (state: S) => S): History<S> {
-  const amended = (step: Step<S>): Step<S> => ({ ...step, state: change(step.state) });
+  const amended = (step: Step<S>): Step<S> => ({
+    ...step,
+    state: change(step.state),
+    ...(step.emptied ? { emptied: step.emptied.map(amended) } : {}),
+  });
   return {
     past: history.past.map(amended),
     present: amended(history.present),
@@ -52,10 +59,18 @@ export function baseOf<S>(history: History<S>, gesture: string | null): S {
   return (goesOn ? history.past.at(-1) : undefined)?.state ?? history.present.state;
 }
 
-/** The history without the present step, as if its gesture had not been: nothing to redo. */
+/** The history without the present step, as if its gesture had not been: redo is as it was before. */
 export function dropPresent<S>(history: History<S>): History<S> {
-  const before = history.past.at(-1);
-  return before ? { past: history.past.slice(0, -1), present: before, future: [] } : history;
+  const { past, present } = history;
+  const before = past.at(-1);
+  return before
+    ? { past: past.slice(0, -1), present: settled(before), future: present.emptied ?? [] }
+    : history;
+}
+
+/** The history as it was before `gesture` began; the same where the present step is of another. */
+export function takeBack<S>(history: History<S>, gesture: string): History<S> {
+  return history.present.gesture === gesture ? dropPresent(history) : history;
 }
 
 /** A history that begins one named step back. */
@@ -68,8 +83,8 @@ export function undo<S>(history: History<S>): History<S> {
   if (!before) return history;
   return {
     past: history.past.slice(0, -1),
-    present: { ...before, gesture: null },
-    future: [history.present, ...history.future],
+    present: settled(before),
+    future: [settled(history.present), ...history.future],
   };
 }
 
@@ -78,9 +93,14 @@ export function redo<S>(history: History<S>): History<S> {
   if (!next) return history;
   return {
     past: [...history.past, history.present],
-    present: { ...next, gesture: null },
+    present: settled(next),
     future: rest,
   };
+}
+
+/** The step with its gesture over: nothing goes on with it or takes it back any more. */
+function settled<S>({ state, name }: Step<S>): Step<S> {
+  return { state, name, gesture: null };
 }
 
 /** What undo would take back, or null. */

@@ -42,6 +42,10 @@ export interface Session {
   readonly channel: string | null;
   /** Id of the chosen solid. */
   readonly fitting: string | null;
+  /** Id of the chosen door, window, passage or panel; never together with a solid. */
+  readonly patch: string | null;
+  /** Id of the chosen row of seats. */
+  readonly row: string | null;
   /** Id of the chosen subwoofer. */
   readonly subwoofer: string | null;
   /** Octave whose absorption is shown, Hz. */
@@ -53,6 +57,8 @@ export interface Session {
   /** Recovery at start: the room, and the unsaved one that it had replaced, for undo. */
   readonly restore: (work: WorkState, before: WorkState | null) => void;
   readonly markSaved: (file: FileState) => void;
+  /** Room and history as they were before `gesture`: it is given up half way. */
+  readonly takeBack: (gesture: string) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly setUnits: (units: LengthUnits) => void;
@@ -62,6 +68,8 @@ export interface Session {
   readonly chooseFinding: (id: string | null) => void;
   readonly chooseChannel: (channel: string | null) => void;
   readonly chooseFitting: (fitting: string | null) => void;
+  readonly choosePatch: (patch: string | null) => void;
+  readonly chooseRow: (row: string | null) => void;
   readonly chooseSubwoofer: (subwoofer: string | null) => void;
   readonly chooseBand: (bandHz: OctaveHz) => void;
   readonly notify: (notice: Notice | null) => void;
@@ -72,7 +80,14 @@ showAppearance(preferences.appearance);
 const first = exampleRoom('basement-bay');
 
 /** What is chosen is chosen in one room: another has no part of it. */
-const NOTHING_CHOSEN = { findingId: null, channel: null, fitting: null, subwoofer: null } as const;
+const NOTHING_CHOSEN = {
+  findingId: null,
+  channel: null,
+  fitting: null,
+  patch: null,
+  row: null,
+  subwoofer: null,
+} as const;
 
 export const useSession = create<Session>((set, get) => {
   /** The edits of the gesture that the present step belongs to. */
@@ -143,6 +158,7 @@ export const useSession = create<Session>((set, get) => {
         ),
       });
     },
+    takeBack: (gesture) => show(history.takeBack(get().work, gesture)),
     undo: () => show(history.undo(get().work)),
     redo: () => show(history.redo(get().work)),
     setUnits: (units) => {
@@ -155,11 +171,13 @@ export const useSession = create<Session>((set, get) => {
       set({ appearance });
     },
     setView: (view) => set(({ refit }) => ({ view, refit: refit + 1 })),
-    setSubject: (subject) => set({ subject }),
+    setSubject: (subject) => set({ subject, row: null }),
     chooseFinding: (findingId) => set({ findingId }),
-    chooseChannel: (channel) => set({ channel }),
-    chooseFitting: (fitting) => set({ fitting }),
-    chooseSubwoofer: (subwoofer) => set({ subwoofer }),
+    chooseChannel: (channel) => set({ channel, row: null }),
+    chooseFitting: (fitting) => set({ fitting, patch: null, row: null }),
+    choosePatch: (patch) => set({ patch, fitting: null, row: null }),
+    chooseRow: (row) => set({ row }),
+    chooseSubwoofer: (subwoofer) => set({ subwoofer, row: null }),
     chooseBand: (bandHz) => set({ bandHz }),
     notify: (notice) => set({ notice }),
   };

@@ -135,7 +135,7 @@ function FinishFields({ finish }: { readonly finish: CustomFinish }): ReactEleme
         title={used ? 'A face, fitting or patch has this finish.' : undefined}
         onClick={() => change({ kind: 'drop-finish', id: finish.id })}
       >
-        {used ? 'In use, cannot be dropped' : `Drop ${finish.name || finish.id}`}
+        {used ? 'In use, cannot be removed' : `Remove ${finish.name || finish.id}`}
       </button>
     </div>
   );

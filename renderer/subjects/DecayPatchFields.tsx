@@ -24,11 +24,11 @@ const LEAST_M = 0.01;
 export interface DecayPatchFieldsProps {
   readonly patch: Patch;
   readonly onChange: (patch: Patch, what: string, gesture: string | null) => void;
-  readonly onDelete: () => void;
+  readonly onRemove: () => void;
 }
 
 export function DecayPatchFields(props: DecayPatchFieldsProps): ReactElement {
-  const { patch, onChange, onDelete } = props;
+  const { patch, onChange, onRemove } = props;
   const project = useProject();
   const { room } = project;
   const onSolid = patch.face.includes(':');
@@ -107,8 +107,8 @@ export function DecayPatchFields(props: DecayPatchFieldsProps): ReactElement {
           />
         </>
       )}
-      <button type="button" className="plain" onClick={onDelete}>
-        Delete {patch.id}
+      <button type="button" className="plain" onClick={onRemove}>
+        Remove {patch.id}
       </button>
     </div>
   );

@@ -67,10 +67,10 @@ export function DecayPatches(): ReactElement {
               gesture,
             )
           }
-          onDelete={() =>
+          onRemove={() =>
             set(
               patches.filter((patch) => patch.id !== chosen.id),
-              `delete ${chosen.id}`,
+              `remove ${chosen.id}`,
             )
           }
         />

@@ -101,7 +101,7 @@ function ObjectFields(props: {
           onChange={(count) => onChange({ ...object, count })}
         />
         <button type="button" aria-label={`Remove group ${number}`} onClick={onDelete}>
-          ✕
+          Remove
         </button>
       </div>
     </div>

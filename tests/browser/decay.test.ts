@@ -50,7 +50,7 @@ describe.runIf(browserOrSkip())('decay, in the window', () => {
     expect(await finding.count()).toBe(0);
     expect(await page.getByLabel('panel-1 above the floor').inputValue()).toBe('1.20 m');
 
-    await page.getByRole('button', { name: 'Delete panel-1' }).click();
+    await page.getByRole('button', { name: 'Remove panel-1' }).click();
     expect(await told(page)).toBe(before);
   });
 
@@ -74,11 +74,11 @@ describe.runIf(browserOrSkip())('decay, in the window', () => {
     expect(after).not.toBe(before);
     // Only 500 Hz has a figure now.
     expect(after).toMatch(/250 Hz: no figure; 500 Hz: 0\.\d\d s.*; 1000 Hz: no figure/);
-    expect(await page.getByRole('button', { name: 'In use, cannot be dropped' }).isDisabled()).toBe(
+    expect(await page.getByRole('button', { name: 'In use, cannot be removed' }).isDisabled()).toBe(
       true,
     );
     await page.getByLabel('Ceiling', { exact: true }).selectOption('tile-ac-19');
-    await page.getByRole('button', { name: 'Drop Felt of the loft' }).click();
+    await page.getByRole('button', { name: 'Remove Felt of the loft' }).click();
     expect(await page.getByLabel('Coefficient at 500 Hz').count()).toBe(0);
   });
 

@@ -1,0 +1,114 @@
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { browserOrSkip } from './support/browser';
+import { drawn, programWindows } from './support/window';
+
+/** What the hand does in the drawing and with keys. */
+describe.runIf(browserOrSkip())('the hand, in the window', () => {
+  const { open } = programWindows();
+
+  const subject = (page: Page, name: string): Promise<void> =>
+    page.getByRole('navigation', { name: 'Subjects' }).getByRole('button', { name }).click();
+  const view = (page: Page, name: string): Promise<void> =>
+    page.getByRole('radio', { name, exact: true }).check({ force: true });
+  const undo = (page: Page): Locator => page.getByRole('button', { name: /Undo/ });
+  const redo = (page: Page): Locator => page.getByRole('button', { name: /Redo/ });
+
+  /** Take hold of the middle of a handle and move by `dx`, `dy` pixels; the button stays down. */
+  async function pull(page: Page, handle: Locator, dx: number, dy: number): Promise<void> {
+    const box = await handle.boundingBox();
+    if (!box) throw new Error('nothing to take hold of');
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + dx, y + dy, { steps: 6 });
+  }
+
+  it('takes a drag back on Escape, with the history as it was', async () => {
+    const { page } = await open();
+    const width = page.getByRole('textbox', { name: 'Width' });
+    const before = await width.inputValue();
+    await width.fill('4.5');
+    await width.press('Enter');
+    await undo(page).click();
+    expect(await redo(page).innerText()).toContain('room width');
+    await view(page, 'Plan');
+    await drawn(page);
+    await pull(page, page.locator('.grip-width'), 0, -40);
+    expect(await width.inputValue()).not.toBe(before);
+    await page.keyboard.press('Escape');
+    expect(await width.inputValue()).toBe(before);
+    expect(await undo(page).isDisabled()).toBe(true);
+    expect(await redo(page).innerText()).toContain('room width');
+    // The hand that is still down moves nothing any more.
+    await page.mouse.move(10, 10, { steps: 3 });
+    await page.mouse.up();
+    expect(await width.inputValue()).toBe(before);
+
+    await subject(page, 'Speakers');
+    const row = page.getByRole('button', { name: /^Row 1, ears/ });
+    const said = await row.getAttribute('aria-label');
+    await drawn(page);
+    await pull(page, row, 60, 0);
+    expect(await row.getAttribute('aria-label')).not.toBe(said);
+    await page.keyboard.press('Escape');
+    expect(await row.getAttribute('aria-label')).toBe(said);
+    await page.mouse.up();
+  });
+
+  it('removes what is chosen on Delete, by its name in undo, and not while typing', async () => {
+    const { page } = await open();
+    await subject(page, 'Fittings');
+    await page.getByRole('button', { name: 'Column', exact: true }).click();
+    const field = page.getByRole('textbox', { name: 'column-1 above the floor' });
+    await field.focus();
+    await page.keyboard.press('Delete');
+    expect(await field.count()).toBe(1);
+    await page.getByRole('heading', { name: 'Fittings' }).click();
+    await page.keyboard.press('Delete');
+    expect(await field.count()).toBe(0);
+    expect(await undo(page).innerText()).toContain('remove column-1');
+
+    await subject(page, 'Bass');
+    const sub = page.getByRole('button', { name: /^Subwoofer sub-1/ });
+    await sub.focus();
+    await page.keyboard.press('Backspace');
+    expect(await sub.count()).toBe(0);
+    expect(await undo(page).innerText()).toContain('remove sub-1');
+    await page.keyboard.press('Control+z');
+    expect(await sub.count()).toBe(1);
+    await page.keyboard.press('Control+y');
+    expect(await sub.count()).toBe(0);
+  });
+
+  it('makes one undo step of a burst of arrow presses, and another after a pause', async () => {
+    const { page } = await open();
+    const grip = page.locator('.grip-width');
+    const width = page.getByRole('textbox', { name: 'Width' });
+    const before = await width.inputValue();
+    await grip.focus();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowRight');
+    const between = await width.inputValue();
+    await page.waitForTimeout(1200);
+    await page.keyboard.press('ArrowRight');
+    await undo(page).click();
+    expect(await width.inputValue()).toBe(between);
+    await undo(page).click();
+    expect(await width.inputValue()).toBe(before);
+  });
+
+  it('takes the painted pressure off with the subject that it was asked for in', async () => {
+    const { page } = await open();
+    const paint = page.getByLabel('Key of the painted pressure');
+    await page.locator('.evidence').getByRole('button').first().waitFor();
+    await subject(page, 'Fittings');
+    await page.getByRole('button', { name: 'Column', exact: true }).click();
+    await page.locator('.evidence table button').first().click();
+    await paint.waitFor();
+    await subject(page, 'Speakers');
+    expect(await paint.count()).toBe(0);
+    await subject(page, 'Fittings');
+    expect(await paint.count()).toBe(0);
+  });
+});
