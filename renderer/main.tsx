@@ -16,10 +16,14 @@ import './style/proportions.css';
 import './style/field.css';
 import './style/placing.css';
 import './style/speakers.css';
+import './style/broken.css';
 import './style/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/App';
+import { BrokenWindow } from './app/BrokenWindow';
+import { tellErrors } from './app/tell-errors';
+import { PartBoundary } from './controls/PartBoundary';
 import { followRoom } from './field/built-store';
 import { endPaintWithSubject } from './field/end-with-subject';
 import { chooseHost } from './host/choose-host';
@@ -27,6 +31,7 @@ import { createFiling } from './state/filing';
 import { useSession } from './state/session';
 import { keepPlaceOnPaper, onLightPaper } from './sheet/paper';
 
+tellErrors(useSession);
 const filing = createFiling(chooseHost(), useSession, onLightPaper);
 void filing.start();
 keepPlaceOnPaper();
@@ -37,7 +42,12 @@ const root = document.getElementById('root');
 if (root) {
   createRoot(root).render(
     <StrictMode>
-      <App filing={filing} />
+      <PartBoundary
+        part="The window"
+        instead={(error, retry) => <BrokenWindow error={error} filing={filing} onRetry={retry} />}
+      >
+        <App filing={filing} />
+      </PartBoundary>
     </StrictMode>,
   );
 }

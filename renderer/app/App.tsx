@@ -1,6 +1,7 @@
 /** The sheet: subjects down the left, the drawing with its profile below, inputs and findings right. */
 
 import type { ReactElement } from 'react';
+import { RoomPart } from '../controls/PartBoundary';
 import { DrawingSheet } from '../drawing/DrawingSheet';
 import { FindingsPanel } from '../findings/FindingsPanel';
 import { HeadStrip } from '../sheet/HeadStrip';
@@ -41,20 +42,28 @@ export function App({ filing }: { readonly filing: Filing }): ReactElement {
       <SubjectIndex />
       <main className="board" aria-label="Drawing">
         <div className="paper">
-          <DrawingSheet tools={<ViewChoice />} />
+          <RoomPart part="The drawing">
+            <DrawingSheet tools={<ViewChoice />} />
+          </RoomPart>
           <TitleBlock />
           <NoticeBar />
         </div>
         <section className={`evidence evidence-${subject}`} aria-label={`Evidence: ${title}`}>
-          <Evidence />
+          <RoomPart key={subject} part="This evidence">
+            <Evidence />
+          </RoomPart>
         </section>
       </main>
       <aside className="margin">
         <section className="inputs" aria-label={title}>
           <h2>{title}</h2>
-          <Inputs />
+          <RoomPart key={subject} part="This pane">
+            <Inputs />
+          </RoomPart>
         </section>
-        <FindingsPanel />
+        <RoomPart part="The list of findings">
+          <FindingsPanel />
+        </RoomPart>
       </aside>
     </div>
   );

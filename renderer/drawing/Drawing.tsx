@@ -1,6 +1,6 @@
 /** The room itself: in space, as a plan and in two sections. Here things are changed by hand. */
 
-import { addAfterEffect, Canvas, useFrame } from '@react-three/fiber';
+import { addAfterEffect, useFrame } from '@react-three/fiber';
 import { useEffect, useMemo, useRef, useState, type ReactElement } from 'react';
 import { subwooferPlaces } from '../../core/bass/places';
 import { stripsOf } from '../../core/speakers/strips';
@@ -30,6 +30,7 @@ import { Strokes } from './scene/Strokes';
 import { Strips } from './scene/Strips';
 import { SubwooferPlaces } from './scene/SubwooferPlaces';
 import type { Stage } from './stage';
+import { SceneCanvas } from './SceneCanvas';
 import { subwooferLabels } from './subwoofer-labels';
 
 const VIEW_NAMES: Readonly<Record<View, string>> = {
@@ -127,22 +128,9 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
 
   return (
     <div className="drawing" ref={frame} data-view={view}>
-      <Canvas
-        frameloop="demand"
-        flat
-        dpr={[1, 2]}
-        // The picture is kept, so that it is there when the window is printed.
-        gl={{
-          antialias: true,
-          alpha: true,
-          powerPreference: 'low-power',
-          preserveDrawingBuffer: true,
-        }}
-        aria-label={`Drawing of the room, ${VIEW_NAMES[view]}`}
-        role="img"
-        fallback={
-          <p>This window cannot draw in three dimensions; figures and charts still work.</p>
-        }
+      <SceneCanvas
+        label={`Drawing of the room, ${VIEW_NAMES[view]}`}
+        over={<LabelLayer labels={labels} layer={layer} />}
       >
         <CameraRig view={view} size={size} held={held} refit={refit} />
         <SideWatcher
@@ -178,8 +166,7 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
         {reflections ? <ReflectionPoints reflections={reflections} palette={palette} /> : null}
         <Strokes pairs={strokes} color={palette.ink} onTop={view !== 'room'} />
         <LabelMover layer={layer} stage={stage} labels={labels} />
-      </Canvas>
-      <LabelLayer labels={labels} layer={layer} />
+      </SceneCanvas>
     </div>
   );
 }

@@ -1,6 +1,7 @@
 /** The drawing under a strip of its own: what belongs to the view, and the key of what is painted. */
 
 import type { ReactElement, ReactNode } from 'react';
+import { RoomPart } from '../controls/PartBoundary';
 import { usePainting } from '../field/use-painting';
 import { useSession } from '../state/session';
 import { Drawing } from './Drawing';
@@ -15,7 +16,9 @@ export function DrawingSheet({ tools }: { readonly tools: ReactNode }): ReactEle
         {tools}
         {painting ? <PaintKey painting={painting} /> : null}
       </div>
-      <Drawing painting={painting} />
+      <RoomPart part="The drawing">
+        <Drawing painting={painting} />
+      </RoomPart>
     </>
   );
 }

@@ -52,14 +52,15 @@ export function browserOrSkip(env: NodeJS.ProcessEnv = process.env): boolean {
   return false;
 }
 
-export async function launchBrowser(): Promise<Browser> {
+/** `flags` are added to Chromium's own, such as `--disable-3d-apis`. */
+export async function launchBrowser(flags: readonly string[] = []): Promise<Browser> {
   const executablePath = findChromium();
   if (executablePath === null) throw new Error('Chromium was not found; ask browserOrSkip() first');
   return chromium.launch({
     executablePath,
     // Chromium refuses to start its sandbox as root, as in a container.
     chromiumSandbox: process.getuid?.() !== 0,
-    args: QUIET_FLAGS,
+    args: [...QUIET_FLAGS, ...flags],
   });
 }
 

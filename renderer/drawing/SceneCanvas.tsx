@@ -1,0 +1,127 @@
+/**
+ * The canvas of the scene, which needs WebGL. Where there is none, and where it is taken away, a
+ * sentence stands in its place: charts, inputs and findings work without it.
+ */
+
+import { Canvas, useThree } from '@react-three/fiber';
+import { useEffect, useState, type ReactElement, type ReactNode } from 'react';
+
+export interface SceneCanvasProps {
+  /** Name of the picture for a screen reader. */
+  readonly label: string;
+  /** The scene. */
+  readonly children: ReactNode;
+  /** Page elements over the canvas; only where there is a drawing under them. */
+  readonly over: ReactNode;
+}
+
+/** True where a context can be had. What is made for the question is left to the garbage collector. */
+function canDraw(): boolean {
+  try {
+    return document.createElement('canvas').getContext('webgl2') !== null;
+  } catch {
+    return false;
+  }
+}
+
+export function SceneCanvas({ label, children, over }: SceneCanvasProps): ReactElement {
+  const [able, setAble] = useState(canDraw);
+  const [lost, setLost] = useState(false);
+  const [attempt, setAttempt] = useState(0);
+  const drawAgain = (): void => {
+    setAble(canDraw());
+    setLost(false);
+    setAttempt((count) => count + 1);
+  };
+  if (!able) return <NoDrawing onRetry={drawAgain} />;
+  return (
+    <>
+      <Canvas
+        key={attempt}
+        frameloop="demand"
+        flat
+        dpr={[1, 2]}
+        // The picture is kept, so that it is there when the window is printed.
+        gl={{
+          antialias: true,
+          alpha: true,
+          powerPreference: 'low-power',
+          preserveDrawingBuffer: true,
+        }}
+        aria-label={label}
+        role="img"
+      >
+        {children}
+        <ContextWatch onLost={setLost} />
+      </Canvas>
+      {lost ? <LostDrawing onRetry={drawAgain} /> : over}
+    </>
+  );
+}
+
+/** Says when the context is lost and when it is back; then the scene is drawn again. */
+function ContextWatch({ onLost }: { readonly onLost: (lost: boolean) => void }): null {
+  const canvas = useThree((state) => state.gl.domElement);
+  const invalidate = useThree((state) => state.invalidate);
+  useEffect(() => {
+    const lose = (event: Event): void => {
+      // Without this the browser never gives the context back.
+      event.preventDefault();
+      onLost(true);
+    };
+    const restore = (): void => {
+      onLost(false);
+      invalidate();
+    };
+    canvas.addEventListener('webglcontextlost', lose);
+    canvas.addEventListener('webglcontextrestored', restore);
+    return () => {
+      canvas.removeEventListener('webglcontextlost', lose);
+      canvas.removeEventListener('webglcontextrestored', restore);
+    };
+  }, [canvas, invalidate, onLost]);
+  return null;
+}
+
+function NoDrawing({ onRetry }: { readonly onRetry: () => void }): ReactElement {
+  return (
+    <div className="no-drawing" role="status">
+      <div>
+        <strong>The room cannot be drawn in this window</strong>
+        <p>
+          The drawing needs WebGL, and this window has none: graphics acceleration is switched off,
+          or the graphics driver is not trusted with it.
+        </p>
+        <p>
+          Everything else works. Type lengths and places in the fields, and read the charts, tables
+          and findings as ever; your room is kept and can be saved.
+        </p>
+        <p>
+          To get the drawing, switch graphics acceleration on in the browser’s settings or update
+          the graphics driver, and start again. Another browser may have it at once.
+        </p>
+        <button type="button" onClick={onRetry}>
+          Try again
+        </button>
+      </div>
+    </div>
+  );
+}
+
+function LostDrawing({ onRetry }: { readonly onRetry: () => void }): ReactElement {
+  return (
+    <div className="no-drawing" role="status">
+      <div>
+        <strong>The drawing was interrupted</strong>
+        <p>
+          The system took the graphics away from this window, as it does when the graphics driver
+          starts again. The drawing comes back by itself when they are there; everything else works
+          meanwhile.
+        </p>
+        <button type="button" onClick={onRetry}>
+          Draw it again now
+        </button>
+      </div>
+    </div>
+  );
+}
