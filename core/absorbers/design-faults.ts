@@ -3,7 +3,10 @@
  * value that is taken. Everything that has no fault gives finite figures.
  */
 
-import { formatLength, METRES_PER_INCH, type LengthUnits } from '../quantity/length';
+import { fineText, insideFine } from '../quantity/fine-length';
+import type { LengthUnits } from '../quantity/length';
+import { insideLimit, limitText } from '../quantity/limits';
+import { FIGURE_UNITS, shownLimit } from '../quantity/typed-figure';
 import { cavityDepthM, type Design } from './design';
 import { holeOpenArea, slotOpenArea } from './facing';
 
@@ -55,15 +58,29 @@ const UNITS: Readonly<Record<LimitName, Unit>> = {
   surfaceMassKgM2: 'kg/m2',
 };
 
-/** A value as it is typed: lengths as everywhere, fine ones in millimetres or decimal inches. */
-function say(value: number, unit: Unit, units: LengthUnits): string {
-  if (unit === 'length') return formatLength(value, units);
-  if (unit === 'fine') {
-    return units === 'metric'
-      ? `${Number((value * 1000).toFixed(2))} mm`
-      : `${Number((value / METRES_PER_INCH).toFixed(3))} in`;
+/** A limit as it is said and typed, moved inward to a figure of the tape, the drill or the scale. */
+function inside(
+  value: number,
+  side: 'low' | 'high',
+  unit: Unit,
+  units: LengthUnits,
+): { readonly value: number; readonly text: string } {
+  if (unit === 'length') {
+    const moved = insideLimit(value, side, units);
+    return { value: moved, text: limitText(moved, units) };
   }
-  return `${value} ${unit}`;
+  if (unit === 'fine') {
+    const moved = insideFine(value, side, units);
+    return { value: moved, text: fineText(moved, units) };
+  }
+  if (unit === 'kg/m2') {
+    const known = FIGURE_UNITS.massPerArea[units];
+    const shown = shownLimit(value, side, known, 2);
+    // Without the dust of the conversion, which could lie outside.
+    const moved = units === 'metric' ? value : Number(known.fromShown(shown).toPrecision(8));
+    return { value: moved, text: `${shown} ${known.name}` };
+  }
+  return { value, text: `${value} ${unit}` };
 }
 
 /** Every fault of `design`; none where it can be computed. Lengths are said in `units`. */
@@ -75,12 +92,13 @@ export function designFaults(
   const check = (field: string, what: string, name: LimitName, value: number): void => {
     const [low, high] = DESIGN_LIMITS[name];
     if (value >= low && value <= high) return;
-    const nearest = value > high ? high : low;
-    const told = (figure: number): string => say(figure, UNITS[name], units);
+    const least = inside(low, 'low', UNITS[name], units);
+    const most = inside(high, 'high', UNITS[name], units);
+    const nearest = value > high ? most : least;
     out.push({
       field,
-      sentence: `${what} can be ${told(low)} to ${told(high)}. The nearest is ${told(nearest)}.`,
-      nearest,
+      sentence: `${what} can be ${least.text} to ${most.text}. The nearest is ${nearest.text}.`,
+      nearest: nearest.value,
     });
   };
 
@@ -137,16 +155,17 @@ function togetherFaults(design: Design, units: LengthUnits): readonly DesignFaul
     open: number,
     widthFor: (open: number) => number,
   ): void => {
-    if (open >= leastOpen && open <= mostOpen) return;
-    // To a hundredth of a millimetre, on the side that is taken.
+    // A width on the limit may lie over it by the dust of the division.
+    if (open >= leastOpen - 1e-9 && open <= mostOpen + 1e-9) return;
+    // On the side that is taken.
     const nearest =
       open > mostOpen
-        ? Math.ceil(widthFor(mostOpen) * 1e5) / 1e5
-        : Math.floor(widthFor(leastOpen) * 1e5) / 1e5;
+        ? inside(widthFor(mostOpen), 'low', 'fine', units)
+        : inside(widthFor(leastOpen), 'high', 'fine', units);
     out.push({
       field,
-      sentence: `${what} leaves ${percent(open)} of the panel open, and the formulas are for ${percent(leastOpen)} to ${percent(mostOpen)}. The nearest is ${say(nearest, 'fine', units)}.`,
-      nearest,
+      sentence: `${what} leaves ${percent(open)} of the panel open, and the formulas are for ${percent(leastOpen)} to ${percent(mostOpen)}. The nearest is ${nearest.text}.`,
+      nearest: nearest.value,
     });
   };
   if (design.kind === 'perforated') {
@@ -169,11 +188,12 @@ function togetherFaults(design: Design, units: LengthUnits): readonly DesignFaul
   }
   if (design.kind !== 'porous' && cavityDepthM(design) < LEAST_CAVITY_M) {
     const others = cavityDepthM(design) - design.airGapM;
-    const nearest = LEAST_CAVITY_M - others;
+    const least = inside(LEAST_CAVITY_M, 'low', 'length', units);
+    const nearest = inside(LEAST_CAVITY_M - others, 'low', 'length', units);
     out.push({
       field: 'airGapM',
-      sentence: `Behind the panel must be at least ${say(LEAST_CAVITY_M, 'length', units)}. The nearest air gap is ${say(nearest, 'length', units)}.`,
-      nearest,
+      sentence: `Behind the panel must be at least ${least.text}. The nearest air gap is ${nearest.text}.`,
+      nearest: nearest.value,
     });
   }
   return out;

@@ -6,6 +6,7 @@
  * a wall that does not give.
  */
 
+import { METRES_PER_INCH, roundLength, type LengthUnits } from '../quantity/length';
 import type { HoleGrid } from './facing';
 import type { PorousModel } from './porous';
 
@@ -71,10 +72,12 @@ export type Design = PorousDesign | PerforatedDesign | SlottedDesign | MembraneD
 
 const BUILD = { version: DESIGN_VERSION, model: 'miki' } as const;
 
-/** A sensible build of each kind to start from. */
-export const STARTING_DESIGNS: {
+type StartingDesigns = {
   readonly [K in DesignKind]: Extract<Design, { readonly kind: K }>;
-} = {
+};
+
+/** A sensible build of each kind to start from, in millimetres as they are sold. */
+export const STARTING_DESIGNS: StartingDesigns = {
   porous: {
     ...BUILD,
     kind: 'porous',
@@ -117,6 +120,49 @@ export const STARTING_DESIGNS: {
     divided: true,
   },
 };
+
+/** The same in inches: 4 in of fill, 1/2 in board, 3 1/2 in of air as deep as a stud. */
+const STARTING_IN_INCHES: StartingDesigns = {
+  porous: {
+    ...STARTING_DESIGNS.porous,
+    layers: [{ thicknessM: inches(4), flowResistivity: 12_000 }],
+    airGapM: inches(4),
+  },
+  perforated: {
+    ...STARTING_DESIGNS.perforated,
+    panelThicknessM: inches(1 / 2),
+    holeDiameterM: inches(5 / 16),
+    holeSpacingM: inches(1 + 1 / 4),
+    clearanceM: inches(1 / 2),
+    layers: [{ thicknessM: inches(2), flowResistivity: 12_000 }],
+    airGapM: inches(3 + 1 / 2),
+  },
+  slotted: {
+    ...STARTING_DESIGNS.slotted,
+    panelThicknessM: inches(3 / 4),
+    slotWidthM: inches(1 / 4),
+    slatWidthM: inches(2 + 3 / 4),
+    clearanceM: inches(1 / 2),
+    layers: [{ thicknessM: inches(2), flowResistivity: 12_000 }],
+    airGapM: inches(3 + 1 / 2),
+  },
+  membrane: {
+    ...STARTING_DESIGNS.membrane,
+    // 0.8 lb/sq ft: a quarter inch of plywood.
+    surfaceMassKgM2: 3.905942,
+    clearanceM: inches(1),
+    layers: [{ thicknessM: inches(2), flowResistivity: 12_000 }],
+    airGapM: inches(1),
+  },
+};
+
+function inches(count: number): number {
+  return roundLength(count * METRES_PER_INCH);
+}
+
+/** The build to start from, in whole figures of `units`. */
+export const startingDesigns = (units: LengthUnits): StartingDesigns =>
+  units === 'metric' ? STARTING_DESIGNS : STARTING_IN_INCHES;
 
 /** Depth from the back of the facing to the wall, m. */
 export function cavityDepthM(design: Design): number {

@@ -8,6 +8,28 @@ export type LengthUnits = 'metric' | 'imperial';
 export const METRES_PER_INCH = 0.0254;
 export const METRES_PER_FOOT = 0.3048;
 
+/**
+ * What is measured: the room itself, which is told in feet; a part of it (a duct, a panel, a box, a
+ * place by tape), which is told in inches; or a hole or a slot, which is too fine for either. It
+ * decides how a bare number is read, and nothing else.
+ */
+export type LengthKind = 'room' | 'part' | 'fine';
+export type LengthUnit = 'm' | 'cm' | 'mm' | 'ft' | 'in';
+
+export const METRES_IN: Readonly<Record<LengthUnit, number>> = {
+  m: 1,
+  cm: 0.01,
+  mm: 0.001,
+  ft: METRES_PER_FOOT,
+  in: METRES_PER_INCH,
+};
+
+/** The unit of a number that was typed without one. */
+export function bareUnit(units: LengthUnits, kind: LengthKind): LengthUnit {
+  if (units === 'metric') return kind === 'fine' ? 'mm' : 'm';
+  return kind === 'room' ? 'ft' : 'in';
+}
+
 /** The carpenter's step that dragging and stepping snap to, in metres: 5 mm or 1/4 in. */
 export function carpenterStepM(units: LengthUnits, fine = false): number {
   if (units === 'metric') return fine ? 0.001 : 0.005;
@@ -50,18 +72,24 @@ function formatFraction(numerator: number, denominator: number): string {
 }
 
 export type ParsedLength =
-  | { readonly ok: true; readonly metres: number }
+  | {
+      readonly ok: true;
+      readonly metres: number;
+      /** The number as typed, where its unit was not typed with it. */
+      readonly bare?: number;
+    }
   | { readonly ok: false; readonly sentence: string };
 
 const NUMBER = String.raw`\d+(?:[.,]\d+)?|[.,]\d+`;
 const FRACTION = String.raw`(\d+)\s*/\s*(\d+)`;
 const METRIC = new RegExp(`^(${NUMBER})\\s*(mm|cm|m|metres?|meters?)$`);
 const FEET = new RegExp(`^(${NUMBER})\\s*(?:'|ft|feet|foot)\\s*-?\\s*`);
+/** Feet and inches without their marks: `13-9`, `13 9 1/2`. */
+const FEET_INCHES = new RegExp(`^(\\d+)(?:\\s*-\\s*|\\s+)(${NUMBER})(?:(?:\\s+|-)${FRACTION})?$`);
 const INCHES = new RegExp(
   `^(?:(${NUMBER})(?:\\s+|-|$|(?=["i])))?(?:${FRACTION})?\\s*(?:"|in|inch|inches)?$`,
 );
 const BARE = new RegExp(`^(${NUMBER})$`);
-const METRES_OF: Readonly<Record<string, number>> = { mm: 0.001, cm: 0.01 };
 const VULGAR: Readonly<Record<string, string>> = {
   '½': '1/2',
   '¼': '1/4',
@@ -73,10 +101,15 @@ const VULGAR: Readonly<Record<string, string>> = {
 };
 
 /**
- * Read a length as typed: `4.03 m`, `403 cm`, `13' 2 1/2"`, `13 ft 2.5 in`, `158 1/2"`. A bare
- * number is metres or feet, by `units`. A sign is refused: a place is measured from a corner.
+ * Read a length as typed: `4.03 m`, `403 cm`, `13' 2 1/2"`, `13-2 1/2`, `158 1/2"`. A bare number is
+ * in the unit that `kind` is told in; of the room, a bare number with a fraction is asked about. A sign is
+ * refused: a place is measured from a corner.
  */
-export function parseLength(text: string, units: LengthUnits): ParsedLength {
+export function parseLength(
+  text: string,
+  units: LengthUnits,
+  kind: LengthKind = 'room',
+): ParsedLength {
   const clean = text
     .trim()
     .toLowerCase()
@@ -88,12 +121,26 @@ export function parseLength(text: string, units: LengthUnits): ParsedLength {
     .replace(/\s+/g, ' ')
     .trim();
   if (clean === '') return refuse(text, units);
+  const doubt = commaDoubt(clean);
+  if (doubt !== null) return { ok: false, sentence: doubt };
 
   const metric = METRIC.exec(clean);
-  if (metric) return accept(toNumber(metric[1]) * (METRES_OF[metric[2] ?? 'm'] ?? 1));
+  if (metric) return accept(toNumber(metric[1]) * METRES_IN[metricUnit(metric[2])]);
 
+  const unit = bareUnit(units, kind);
   const bare = BARE.exec(clean);
-  if (bare) return accept(toNumber(bare[1]) * (units === 'metric' ? 1 : METRES_PER_FOOT));
+  if (bare) {
+    const value = toNumber(bare[1]);
+    return { ...accept(value * METRES_IN[unit]), bare: value };
+  }
+  if (units === 'imperial' && kind !== 'fine') {
+    const both = FEET_INCHES.exec(clean);
+    const inches = both ? inchesOf(both.slice(2)) : null;
+    // Twelve inches or more without a mark are nobody's guess.
+    if (inches !== null && inches < 12) {
+      return accept(toNumber(both?.[1]) * METRES_PER_FOOT + inches * METRES_PER_INCH);
+    }
+  }
 
   const feet = FEET.exec(clean);
   const rest = feet ? clean.slice(feet[0].length) : clean;
@@ -103,17 +150,41 @@ export function parseLength(text: string, units: LengthUnits): ParsedLength {
   if (rest === '') return feet ? accept(feetM) : refuse(text, units);
   const inches = INCHES.exec(rest);
   if (!inches || (inches[1] === undefined && inches[2] === undefined)) return refuse(text, units);
-  // A bare number is feet, so a bare number with a fraction is nobody's guess.
-  if (!feet && !/["n]|inches/.test(clean) && units === 'imperial') return refuseBare(text);
-  const below = Number(inches[3] ?? 1);
-  if (below === 0) return refuse(text, units);
-  const inchCount = toNumber(inches[1] ?? '0') + Number(inches[2] ?? 0) / below;
-  return accept(feetM + inchCount * METRES_PER_INCH);
+  // Where a bare number is feet, one with a fraction is nobody's guess.
+  if (!feet && !/["n]|inches/.test(clean) && unit === 'ft') return refuseBare(text);
+  const count = inchesOf(inches.slice(1));
+  return count === null ? refuse(text, units) : accept(feetM + count * METRES_PER_INCH);
 }
+
+/** Whole inches and a fraction, as matched; null over nothing. */
+function inchesOf([whole, top, below]: readonly (string | undefined)[]): number | null {
+  if (Number(below ?? 1) === 0) return null;
+  return toNumber(whole ?? '0') + Number(top ?? 0) / Number(below ?? 1);
+}
+
+const metricUnit = (word: string | undefined): LengthUnit =>
+  word === 'mm' || word === 'cm' ? word : 'm';
 
 const toNumber = (text: string | undefined): number => Number((text ?? '0').replace(',', '.'));
 
-const accept = (metres: number): ParsedLength => ({ ok: true, metres: roundLength(metres) });
+/**
+ * A comma before exactly three digits parts thousands for one reader and is a decimal point for
+ * another: the sentence that asks, or null where there is no such doubt.
+ */
+export function commaDoubt(text: string): string | null {
+  const [typed] = /(?<![\d.,])[1-9]\d{0,2}(?:,\d{3})+(?![\d.,])/.exec(text) ?? [];
+  if (typed === undefined) return null;
+  const whole = typed.replaceAll(',', '');
+  const decimal = /^\d+,\d{3}$/.test(typed) ? typed.replace(',', '.') : null;
+  return decimal === null
+    ? `"${typed}" has commas between its digits. Type it without them: ${whole}.`
+    : `"${typed}" could be ${whole} or ${decimal}. Type it without the comma, or with a point.`;
+}
+
+const accept = (metres: number): { readonly ok: true; readonly metres: number } => ({
+  ok: true,
+  metres: roundLength(metres),
+});
 
 function refuseBare(text: string): ParsedLength {
   const typed = text.trim().slice(0, 30);

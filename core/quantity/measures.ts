@@ -6,7 +6,7 @@
 import { formatLength, METRES_PER_FOOT, METRES_PER_INCH, type LengthUnits } from './length';
 
 /** Kilograms in a pound (avoirdupois): exact by definition, NIST SP 811 Appendix B. */
-const KILOGRAMS_PER_POUND = 0.45359237;
+export const KILOGRAMS_PER_POUND = 0.45359237;
 
 /** Every method takes SI units and gives a figure with its unit. */
 export interface Measures {
@@ -27,6 +27,8 @@ export interface Measures {
   readonly mass: (massKg: number) => string;
   /** Kilograms a square metre: `4.0 kg/m²` or `0.82 lb/sq ft`. */
   readonly massPerArea: (massKgM2: number) => string;
+  /** A range of densities, kilograms a cubic metre: `30 to 60 kg/m³` or `1.9 to 3.7 lb/cu ft`. */
+  readonly densities: (range: { readonly low: number; readonly high: number }) => string;
 }
 
 const SQUARE_FOOT_M2 = METRES_PER_FOOT ** 2;
@@ -58,6 +60,7 @@ const METRIC: Measures = {
   speed: (speedMS) => `${speedMS.toFixed(1)} m/s`,
   mass: (massKg) => `${massKg.toFixed(1)} kg`,
   massPerArea: (massKgM2) => `${massKgM2.toFixed(1)} kg/m²`,
+  densities: ({ low, high }) => `${low} to ${high} kg/m³`,
 };
 
 const IMPERIAL: Measures = {
@@ -79,6 +82,11 @@ const IMPERIAL: Measures = {
   massPerArea: (massKgM2) => {
     const pounds = (massKgM2 / KILOGRAMS_PER_POUND) * SQUARE_FOOT_M2;
     return `${grouped(pounds, digitsFor(pounds, 2))} lb/sq ft`;
+  },
+  densities: ({ low, high }) => {
+    const pounds = (density: number): string =>
+      ((density / KILOGRAMS_PER_POUND) * CUBIC_FOOT_M3).toFixed(1);
+    return `${pounds(low)} to ${pounds(high)} lb/cu ft`;
   },
 };
 

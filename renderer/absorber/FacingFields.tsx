@@ -12,8 +12,9 @@ import { CLOTHS } from '../../core/absorbers/materials';
 import { Choice } from '../controls/Choice';
 import { LengthField } from '../controls/LengthField';
 import { SelectField } from '../controls/SelectField';
+import { useSession } from '../state/session';
 import { useBench } from './bench-store';
-import { FieldFault, FigureField, FineField } from './FigureField';
+import { FieldFault, FigureField, FineField, SurfaceMassField } from './FigureField';
 
 export function FacingFields(): ReactElement {
   const { design } = useBench();
@@ -71,7 +72,6 @@ function ClothFields({ design }: { readonly design: ClothedDesign }): ReactEleme
           label="Flow resistance"
           unit="Pa s/m"
           value={clothResistance}
-          digits={0}
           field="clothResistance"
           withValue={(value) => ({ ...design, clothResistance: value })}
         />
@@ -145,18 +145,19 @@ function SlatFields({ design }: { readonly design: SlottedDesign }): ReactElemen
 }
 
 function MembraneFields({ design }: { readonly design: MembraneDesign }): ReactElement {
+  const metric = useSession((session) => session.units === 'metric');
   return (
     <>
-      <FigureField
+      <SurfaceMassField
         label="Surface mass"
-        unit="kg/m²"
         value={design.surfaceMassKgM2}
-        digits={2}
         field="surfaceMassKgM2"
         withValue={(surfaceMassKgM2) => ({ ...design, surfaceMassKgM2 })}
       />
       <p className="hint">
-        Per millimetre plywood weighs about 0.6 kg/m², gypsum board 0.7, MDF 0.75 (common figures).
+        {metric
+          ? 'Per millimetre plywood weighs about 0.6 kg/m², gypsum board 0.7, MDF 0.75 (common figures).'
+          : '1/2 in of plywood weighs about 1.6 lb/sq ft, gypsum board 1.8, MDF 2.0 (common figures).'}
       </p>
     </>
   );
@@ -166,6 +167,7 @@ type PanelDesign = PerforatedDesign | SlottedDesign | MembraneDesign;
 
 function CavityFields({ design }: { readonly design: PanelDesign }): ReactElement {
   const setDesign = useBench((bench) => bench.setDesign);
+  const metric = useSession((session) => session.units === 'metric');
   const [low, high] = DESIGN_LIMITS.clearanceM;
   return (
     <>
@@ -185,7 +187,7 @@ function CavityFields({ design }: { readonly design: PanelDesign }): ReactElemen
             {
               value: 'divided',
               label: 'divided by battens',
-              title: 'Into cells of at most about 0.6 m',
+              title: `Into cells of at most about ${metric ? '60 cm' : '2 ft'}`,
             },
           ]}
           value={design.divided ? 'divided' : 'open'}

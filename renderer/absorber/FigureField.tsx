@@ -6,37 +6,42 @@
 import type { ReactElement } from 'react';
 import type { Design } from '../../core/absorbers/design';
 import { designFaults } from '../../core/absorbers/design-faults';
-import { METRES_PER_INCH } from '../../core/quantity/length';
+import { fineFigure } from '../../core/quantity/fine-length';
+import { commaDoubt, parseLength } from '../../core/quantity/length';
+import { FIGURE_UNITS, parseFigure } from '../../core/quantity/typed-figure';
 import { TypedField } from '../controls/TypedField';
 import { useSession } from '../state/session';
 import { useBench } from './bench-store';
 import { useEvaluation } from './use-evaluation';
 
-export interface FigureFieldProps {
+export interface BenchFieldProps {
   readonly label: string;
   /** Which of several, for a screen reader; the eye sees it from the place. */
   readonly which?: string;
-  readonly unit: string;
   readonly value: number;
-  readonly digits: number;
   /** Path of the field in the design, as faults have it. */
   readonly field: string;
   /** The design with another value in this field. */
   readonly withValue: (value: number) => Design;
-  /** How many of the shown unit make one of the design's. */
-  readonly factor?: number;
 }
 
-export function FigureField(props: FigureFieldProps): ReactElement {
-  const { label, which, unit, value, digits, field, withValue, factor = 1 } = props;
+/** What was typed, in the unit of the design, or a sentence. */
+type Read = (text: string) => number | string;
+
+interface ShownProps extends BenchFieldProps {
+  readonly unit: string;
+  readonly shown: string;
+  readonly read: Read;
+}
+
+function BenchField(props: ShownProps): ReactElement {
+  const { label, which, unit, shown, read, field, withValue } = props;
   const units = useSession((session) => session.units);
   const setDesign = useBench((bench) => bench.setDesign);
   const take = (text: string): string | null => {
-    const number = Number(text.trim().replace(',', '.'));
-    if (text.trim() === '' || !Number.isFinite(number)) {
-      return `${label} must be a number in ${unit}.`;
-    }
-    const design = withValue(number / factor);
+    const value = read(text);
+    if (typeof value === 'string') return value;
+    const design = withValue(value);
     const fault = designFaults(design, units).find((known) => known.field === field);
     if (fault) return fault.sentence;
     setDesign(design);
@@ -46,8 +51,8 @@ export function FigureField(props: FigureFieldProps): ReactElement {
     <>
       <TypedField
         className="field-small"
-        inputMode="decimal"
-        shown={String(Number((value * factor).toFixed(digits)))}
+        inputMode="text"
+        shown={shown}
         label={
           <>
             {label}
@@ -62,17 +67,56 @@ export function FigureField(props: FigureFieldProps): ReactElement {
   );
 }
 
-/** A length too fine for metres or feet: millimetres or decimal inches. */
-export function FineField(
-  props: Omit<FigureFieldProps, 'unit' | 'digits' | 'factor'>,
-): ReactElement {
-  const metric = useSession((session) => session.units === 'metric');
+/** A figure with one unit everywhere: flow resistivity and resistance are told in SI units. */
+export function FigureField(props: BenchFieldProps & { readonly unit: string }): ReactElement {
+  const { label, unit, value } = props;
+  const read = (text: string): number | string => {
+    const doubt = commaDoubt(text);
+    if (doubt !== null) return doubt;
+    const number = Number(text.trim().replace(',', '.'));
+    return text.trim() === '' || !Number.isFinite(number)
+      ? `${label} must be a number in ${unit}.`
+      : number;
+  };
+  return <BenchField {...props} shown={String(Math.round(value))} read={read} />;
+}
+
+/** A length too fine for metres or feet: millimetres, or inches with fractions. */
+export function FineField(props: BenchFieldProps): ReactElement {
+  const units = useSession((session) => session.units);
+  const read = (text: string): number | string => {
+    const parsed = parseLength(text, units, 'fine');
+    if (parsed.ok) return parsed.metres;
+    return units === 'metric'
+      ? parsed.sentence.replace('4.03 m or 403 cm', '12 mm or 12.5')
+      : parsed.sentence.replace('13\' 2 1/2" or 158 1/2 in', '1/2 or 0.5');
+  };
   return (
-    <FigureField
+    <BenchField
       {...props}
-      unit={metric ? 'mm' : 'in'}
-      digits={metric ? 2 : 3}
-      factor={metric ? 1000 : 1 / METRES_PER_INCH}
+      unit={units === 'metric' ? 'mm' : 'in'}
+      shown={fineFigure(props.value, units)}
+      read={read}
+    />
+  );
+}
+
+/** Mass of a square metre or of a square foot. */
+export function SurfaceMassField(props: BenchFieldProps): ReactElement {
+  const units = useSession((session) => session.units);
+  const unit = FIGURE_UNITS.massPerArea[units];
+  const read = (text: string): number | string => {
+    const parsed = parseFigure(text, 'massPerArea', units);
+    return parsed.ok
+      ? parsed.value
+      : (parsed.sentence ?? `${props.label} must be a number in ${unit.name}.`);
+  };
+  return (
+    <BenchField
+      {...props}
+      unit={unit.name}
+      shown={String(Number(unit.toShown(props.value).toFixed(2)))}
+      read={read}
     />
   );
 }

@@ -4,9 +4,12 @@ import type { ReactElement } from 'react';
 import type { Design, FillLayer } from '../../core/absorbers/design';
 import { DESIGN_LIMITS } from '../../core/absorbers/design-faults';
 import { POROUS_MATERIALS } from '../../core/absorbers/materials';
+import { METRES_PER_INCH, type LengthUnits } from '../../core/quantity/length';
+import { measuresIn } from '../../core/quantity/measures';
 import { Choice } from '../controls/Choice';
 import { LengthField } from '../controls/LengthField';
 import { SelectField } from '../controls/SelectField';
+import { useSession } from '../state/session';
 import { useBench } from './bench-store';
 import { FieldFault, FigureField } from './FigureField';
 
@@ -20,18 +23,22 @@ const MATERIAL_GROUPS = [
 ];
 
 /** Another layer starts as heavy as this. */
-const SECOND_LAYER: FillLayer = { thicknessM: 0.05, flowResistivity: 15_000 };
+const secondLayer = (units: LengthUnits): FillLayer => ({
+  thicknessM: units === 'metric' ? 0.05 : 2 * METRES_PER_INCH,
+  flowResistivity: 15_000,
+});
 
 const COUNTS = ['none', 'one', 'two'] as const;
 type Count = (typeof COUNTS)[number];
 
 export function FillFields(): ReactElement {
+  const another = secondLayer(useSession((session) => session.units));
   const { design, setDesign } = useBench();
   const empty = design.kind === 'perforated' || design.kind === 'slotted';
   const counts: readonly Count[] = empty ? COUNTS : ['one', 'two'];
   const setCount = (count: Count): void => {
     const wanted = COUNTS.indexOf(count);
-    const layers = [...design.layers, SECOND_LAYER, SECOND_LAYER].slice(0, wanted);
+    const layers = [...design.layers, another, another].slice(0, wanted);
     setDesign({ ...design, layers });
   };
   const [gapLow, gapHigh] = DESIGN_LIMITS.airGapM;
@@ -54,7 +61,7 @@ export function FillFields(): ReactElement {
         field="layers"
         withValue={(count) => ({
           ...design,
-          layers: [...design.layers, SECOND_LAYER].slice(0, count),
+          layers: [...design.layers, another].slice(0, count),
         })}
       />
       {design.layers.map((layer, i) => (
@@ -80,6 +87,7 @@ interface LayerFieldsProps {
 
 function LayerFields({ index, layer, design }: LayerFieldsProps): ReactElement {
   const { setDesign, setMaterial, materials } = useBench();
+  const measures = useSession((session) => measuresIn(session.units));
   const material = POROUS_MATERIALS.find((row) => row.id === materials[index]);
   const several = design.layers.length > 1;
   const which = several ? (index === 0 ? 'front layer' : 'back layer') : null;
@@ -105,16 +113,15 @@ function LayerFields({ index, layer, design }: LayerFieldsProps): ReactElement {
         {...(which === null ? {} : { which })}
         unit="Pa s/m²"
         value={layer.flowResistivity}
-        digits={0}
         field={`layers.${index}.flowResistivity`}
         withValue={(flowResistivity) => withLayer({ flowResistivity })}
       />
       {material ? (
         <p className="hint">
           {outside ? 'Unusual for it' : 'Usual for it'}: {material.low} to {material.high} (
-          {material.densityKgM3.low} to {material.densityKgM3.high} kg/m³;{' '}
+          {measures.densities(material.densityKgM3)};{' '}
           {material.howKnown === 'memory' ? 'from memory' : 'second-hand'}). The maker&apos;s own
-          figure is better.
+          figure is better. Makers give it in SI units, whatever the tape is in.
         </p>
       ) : null}
       <LengthField

@@ -4,11 +4,13 @@
  */
 
 import { create } from 'zustand';
-import { STARTING_DESIGNS, type Design, type DesignKind } from '../../core/absorbers/design';
+import { startingDesigns, type Design, type DesignKind } from '../../core/absorbers/design';
 import { POROUS_MATERIALS } from '../../core/absorbers/materials';
 import { readDesign } from '../../core/absorbers/read-design';
+import type { LengthUnits } from '../../core/quantity/length';
 import type { CustomFinish, Face } from '../../core/room/project';
-import { onOtherRoom } from '../state/session';
+import { isSame } from '../../core/room/same';
+import { onOtherRoom, useSession } from '../state/session';
 
 export interface BenchState {
   readonly design: Design;
@@ -39,9 +41,9 @@ const materialsOf = (design: Design): readonly (string | null)[] =>
   );
 
 /** A design of another kind with the same fill and gap. */
-function changedKind(from: Design, kind: DesignKind): Design {
+function changedKind(from: Design, kind: DesignKind, units: LengthUnits): Design {
   if (from.kind === kind) return from;
-  const start = STARTING_DESIGNS[kind];
+  const start = startingDesigns(units)[kind];
   const cloth =
     'clothResistance' in from && 'clothResistance' in start
       ? { clothResistance: from.clothResistance }
@@ -50,7 +52,8 @@ function changedKind(from: Design, kind: DesignKind): Design {
   return { ...start, ...cloth, model: from.model, layers, airGapM: from.airGapM };
 }
 
-const FIRST: Design = STARTING_DESIGNS.porous;
+const firstDesign = (): Design => startingDesigns(useSession.getState().units).porous;
+const FIRST = firstDesign();
 
 export const useBench = create<BenchState>((set, get) => ({
   design: FIRST,
@@ -63,7 +66,7 @@ export const useBench = create<BenchState>((set, get) => ({
     const { materials } = get();
     set({ design, said: null, materials: design.layers.map((_, i) => materials[i] ?? null) });
   },
-  setKind: (kind) => get().setDesign(changedKind(get().design, kind)),
+  setKind: (kind) => get().setDesign(changedKind(get().design, kind, useSession.getState().units)),
   setMaterial: (layer, id) => {
     const { design, materials } = get();
     const row = POROUS_MATERIALS.find((known) => known.id === id);
@@ -79,7 +82,7 @@ export const useBench = create<BenchState>((set, get) => ({
   rename: (name) => set({ name, said: null }),
   chooseFace: (face) => set({ face }),
   open: (finish) => {
-    const design = finish ? readDesign(finish.design) : FIRST;
+    const design = finish ? readDesign(finish.design) : firstDesign();
     if (!design) return false;
     set({
       design,
@@ -95,3 +98,12 @@ export const useBench = create<BenchState>((set, get) => ({
 
 // The design stays on the bench; the finish that it was kept as belongs to the room that was left.
 onOtherRoom(() => useBench.setState({ finishId: null, said: null }));
+
+// A build that nobody has touched starts in whole figures of the units that are chosen now.
+useSession.subscribe(({ units }, before) => {
+  if (units === before.units) return;
+  const { design, finishId, setDesign } = useBench.getState();
+  const untouched = startingDesigns(before.units)[design.kind];
+  if (finishId === null && isSame(design, untouched))
+    setDesign(startingDesigns(units)[design.kind]);
+});

@@ -46,9 +46,11 @@ export function DimensionFigure({
           valueM={size[side]}
           lowM={lowM}
           highM={highM}
-          onChange={(value, gesture) => {
+          kind="room"
+          onChange={(value, gesture, isDoubtful) => {
             change({ kind: 'size', size: { ...size, [side]: value } }, gesture);
-            if (gesture === null) close();
+            // A field that asks which unit was meant stays open for the answer.
+            if (gesture === null && !isDoubtful) close();
           }}
         />
       </div>

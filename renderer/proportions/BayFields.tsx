@@ -4,8 +4,8 @@ import type { ReactElement } from 'react';
 import { bayOf } from '../../core/proportions/bay';
 import { searchSize } from '../../core/proportions/search';
 import { type Bay, SIDES, SIZE_LIMITS_M } from '../../core/room/project';
+import { FigureWithUnit } from '../controls/FigureWithUnit';
 import { LengthField } from '../controls/LengthField';
-import { NumberField } from '../controls/NumberField';
 import { useProject, useSession } from '../state/session';
 import { useProportions } from './proportions-store';
 
@@ -35,9 +35,9 @@ export function BayFields(): ReactElement {
         highM={0.5}
         onChange={(stepM) => set({ stepM })}
       />
-      <NumberField
+      <FigureWithUnit
         label="Least floor"
-        unit="m²"
+        quantity="area"
         value={bay.leastFloorM2}
         low={0}
         high={900}
@@ -76,6 +76,7 @@ function BaySide({ side, bay, set }: BaySideProps): ReactElement {
       <LengthField
         label={`Least ${side}`}
         shortLabel=""
+        kind="room"
         valueM={bay.least[side]}
         lowM={lowest}
         highM={bay.largest[side]}
@@ -84,6 +85,7 @@ function BaySide({ side, bay, set }: BaySideProps): ReactElement {
       <LengthField
         label={`Largest ${side}`}
         shortLabel=""
+        kind="room"
         valueM={bay.largest[side]}
         lowM={bay.least[side]}
         highM={highest}

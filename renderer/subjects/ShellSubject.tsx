@@ -1,11 +1,13 @@
 /** Shell: the finished size and the air, with the modes as evidence. */
 
 import type { ReactElement } from 'react';
+import { measuresIn } from '../../core/quantity/measures';
 import { SIDES, SIZE_LIMITS_M } from '../../core/room/project';
 import { ModeLanes } from '../charts/ModeLanes';
 import { ThirdOctaves } from '../charts/ThirdOctaves';
 import { EvidenceTabs } from '../controls/EvidenceTabs';
 import { LengthField } from '../controls/LengthField';
+import { FigureWithUnit } from '../controls/FigureWithUnit';
 import { NumberField } from '../controls/NumberField';
 import { SIDE_NAMES } from '../drawing/DimensionFigure';
 import { BayFields } from '../proportions/BayFields';
@@ -20,6 +22,7 @@ export function ShellInputs(): ReactElement {
   const project = useProject();
   const { geometry, modes, air } = useAnalysis();
   const change = useSession((session) => session.change);
+  const measures = useSession((session) => measuresIn(session.units));
   const { size } = project.room;
   return (
     <>
@@ -28,6 +31,7 @@ export function ShellInputs(): ReactElement {
           <LengthField
             key={side}
             size="large"
+            kind="room"
             label={SIDE_NAMES[side]}
             valueM={size[side]}
             lowM={SIZE_LIMITS_M[side][0]}
@@ -44,8 +48,8 @@ export function ShellInputs(): ReactElement {
       </p>
       <Figures
         rows={[
-          ['Free volume', `${geometry.volumeM3.toFixed(1)} m³`, 'shell less fittings, exact'],
-          ['Surface', `${geometry.surfaceM2.toFixed(1)} m²`, 'exposed faces, exact'],
+          ['Free volume', measures.volume(geometry.volumeM3), 'shell less fittings, exact'],
+          ['Surface', measures.area(geometry.surfaceM2), 'exposed faces, exact'],
           [
             'Schroeder frequency',
             modes.schroederHz === null ? 'unknown' : `${modes.schroederHz.toFixed(0)} Hz`,
@@ -56,13 +60,13 @@ export function ShellInputs(): ReactElement {
             `${modes.shell.length} (mean ${modes.expectedCount.toFixed(0)})`,
             'counted; in brackets the mean count of Maa and Bolt (1939)',
           ],
-          ['Speed of sound', `${air.speedOfSoundMS.toFixed(1)} m/s`, 'ISO 9613-1:1993'],
+          ['Speed of sound', measures.speed(air.speedOfSoundMS), 'ISO 9613-1:1993'],
         ]}
       />
       <div className="pair">
-        <NumberField
+        <FigureWithUnit
           label="Air"
-          unit="°C"
+          quantity="temperature"
           value={project.air.temperatureC}
           low={-20}
           high={50}

@@ -79,6 +79,78 @@ describe('reading a length in feet and inches', () => {
   });
 });
 
+describe('a bare number', () => {
+  it.each([
+    ['16', 'imperial', 'room', 16 * 0.3048],
+    ['16', 'imperial', 'part', 16 * 0.0254],
+    ['1/2', 'imperial', 'part', 0.0127],
+    ['3 1/2', 'imperial', 'part', 0.0889],
+    ['3-1/2', 'imperial', 'part', 0.0889],
+    ['3½', 'imperial', 'part', 0.0889],
+    ['5/16', 'imperial', 'fine', 0.00794],
+    ['0.472', 'imperial', 'fine', 0.01199],
+    ['12', 'metric', 'fine', 0.012],
+    ['0.6', 'metric', 'part', 0.6],
+  ] as const)('%j, %s, of a %s is %f m', (text, units, kind, metres) => {
+    const parsed = parseLength(text, units, kind);
+    expect(parsed.ok ? parsed.metres : parsed.sentence).toBeCloseTo(Number(metres), 5);
+  });
+
+  it('says that it was bare, so that another reading can be offered', () => {
+    expect(parseLength('16', 'imperial', 'part')).toMatchObject({ bare: 16 });
+    expect(parseLength('16"', 'imperial', 'part')).not.toHaveProperty('bare');
+    expect(parseLength('1/2', 'imperial', 'part')).not.toHaveProperty('bare');
+  });
+});
+
+describe('feet and inches without their marks', () => {
+  it.each([
+    ['13-9', 4.191],
+    ['13 9', 4.191],
+    ['13 - 9', 4.191],
+    ['13 9 1/2', 4.2037],
+    ['13-9-1/2', 4.2037],
+    ['13 9.5', 4.2037],
+    ['0-7', 0.1778],
+    ['13 11 15/16', 4.26561],
+  ])('%j is read in any field', (text, metres) => {
+    expect(metresOf(text, 'imperial')).toBeCloseTo(metres, 5);
+    expect(parseLength(text, 'imperial', 'part')).toEqual(parseLength(text, 'imperial'));
+  });
+
+  it('are refused where they are doubtful or where metres are shown', () => {
+    for (const text of ['13 12', '13-15', '13 9 1/0']) {
+      expect(parseLength(text, 'imperial').ok).toBe(false);
+    }
+    expect(parseLength('13-9', 'metric').ok).toBe(false);
+    expect(parseLength('13 9', 'metric').ok).toBe(false);
+  });
+});
+
+describe('a comma before three digits', () => {
+  it.each(['1,234 mm', '1,234', '12,345 mm', '1,234"', "1,234' 6"])('%j is asked', (text) => {
+    for (const units of ['metric', 'imperial'] as const) {
+      const parsed = parseLength(text, units);
+      expect(parsed.ok ? '' : parsed.sentence).toMatch(
+        /^"[\d,]+" could be \d+ or [\d.]+\. Type it without the comma, or with a point\.$/,
+      );
+    }
+  });
+
+  it('with more commas is asked to be typed without them', () => {
+    const parsed = parseLength('1,234,567 mm', 'metric');
+    expect(parsed.ok ? '' : parsed.sentence).toBe(
+      '"1,234,567" has commas between its digits. Type it without them: 1234567.',
+    );
+  });
+
+  it('is a decimal point where no thousand could be meant', () => {
+    expect(metresOf('0,125 m')).toBe(0.125);
+    expect(metresOf('4,03 m')).toBe(4.03);
+    expect(metresOf('1234,567 mm')).toBe(1.23457);
+  });
+});
+
 describe('what is no length', () => {
   it.each([
     ['-4', 'metric', '"-4" is not a length. Type it like 4.03 m or 403 cm.'],
