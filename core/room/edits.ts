@@ -22,6 +22,7 @@ import type {
   Subwoofer,
   Target,
 } from './project';
+import { heldProject } from './held';
 import { mountedWith, placedWith, type Mounting } from './placed-speakers';
 import { SIDES } from './project';
 import { resizeShell } from './resize';
@@ -67,9 +68,12 @@ export type Edit =
   /** Several edits, each on what the one before has made, as one step that `what` names. */
   | { readonly kind: 'several'; readonly edits: readonly Edit[]; readonly what: string };
 
-/** `project` after `edit`; the same object where nothing changes. Never changes its input. */
+/**
+ * `project` after `edit`, held within the ranges that a room file takes; the same object where nothing
+ * changes. Never changes its input.
+ */
 export function applyEdit(project: Project, edit: Edit): Project {
-  const changed = edited(project, edit);
+  const changed = heldProject(edited(project, edit));
   return isSame(changed, project) ? project : changed;
 }
 

@@ -7,7 +7,7 @@ import { defaultRows, defaultScreen } from './defaults';
 import { pathText, type Fault } from './fault';
 import { migrateRoom } from './migrate';
 import { ROOM_FORMAT, type Project } from './project';
-import { decodeUtf8, readJsonObject } from './read-json';
+import { decodeUtf8, MAX_ROOM_BYTES, readJsonObject, utf8Bytes } from './read-json';
 import { referenceFaults } from './references';
 import { projectSchema } from './schema';
 import { middleSeat } from './seats';
@@ -27,6 +27,10 @@ export function decodeRoomBytes(
   const read = decodeUtf8(bytes);
   return read.ok ? { ok: true, text: read.value } : read;
 }
+
+/** A shorter text cannot grow over the limit, whatever is in it, by being written out with defaults. */
+const SURELY_WRITTEN_CHARACTERS = MAX_ROOM_BYTES / 10;
+const TOO_LARGE_TO_WRITE = `The file is within ${MAX_ROOM_BYTES / 1e6} MB, but written out by the program it would be more, and could not be saved. Take out fields that the program does not know.`;
 
 /** The Project in a room file's text, complete with defaults, or all faults that were found. */
 export function openRoom(text: string): OpenedRoom {
@@ -51,12 +55,21 @@ export function openRoom(text: string): OpenedRoom {
   }
   const project = complete(parsed.data);
   const faults = referenceFaults(project);
-  return faults.length > 0 ? { ok: false, faults } : { ok: true, project };
+  if (faults.length > 0) return { ok: false, faults };
+  // What is read must be possible to write: figures such as 1e20 grow when they are written out.
+  if (text.length > SURELY_WRITTEN_CHARACTERS && utf8Bytes(saveRoom(project)) > MAX_ROOM_BYTES)
+    return fail({ path: '', sentence: TOO_LARGE_TO_WRITE });
+  return { ok: true, project };
 }
 
-/** The file text of a project: indented JSON that ends with a line break. */
+/**
+ * The file text of a project, ended by a line break: indented JSON, or without white space where it would
+ * otherwise be more than a room file may have.
+ */
 export function saveRoom(project: Project): string {
-  return `${JSON.stringify(project, null, 2)}\n`;
+  const indented = `${JSON.stringify(project, null, 2)}\n`;
+  const fits = indented.length <= MAX_ROOM_BYTES / 3 || utf8Bytes(indented) <= MAX_ROOM_BYTES;
+  return fits ? indented : `${JSON.stringify(project)}\n`;
 }
 
 const fail = (fault: Fault): OpenedRoom => ({ ok: false, faults: [fault] });

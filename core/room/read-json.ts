@@ -5,7 +5,8 @@
 
 import { pathText, type Fault } from './fault';
 
-/** The WHATWG decoder is part of every place where this code runs. */
+/** The WHATWG decoder and encoder are part of every place where this code runs. */
+declare const TextEncoder: new () => { encode(text: string): Uint8Array };
 declare const TextDecoder: new (
   label: string,
   options: { readonly fatal: boolean },
@@ -19,6 +20,11 @@ const FORBIDDEN_KEYS = new Set(['__proto__', 'constructor', 'prototype']);
 export type Read<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly faults: readonly Fault[] };
+
+/** How many bytes a text has as UTF-8. */
+export function utf8Bytes(text: string): number {
+  return new TextEncoder().encode(text).length;
+}
 
 /** Why a file of so many bytes is not read; rounded up, so that it never seems to be within the limit. */
 export function whyTooLarge(bytes: number): string {
@@ -52,7 +58,9 @@ export function decodeUtf8(bytes: Uint8Array): Read<string> {
 
 /** The JSON object in `text`, or where it breaks. */
 export function readJsonObject(text: string): Read<Readonly<Record<string, unknown>>> {
-  if (text.length > MAX_ROOM_BYTES) return { ok: false, faults: [tooLarge(text.length)] };
+  // A character of text has three bytes at most.
+  const bytes = text.length > MAX_ROOM_BYTES / 3 ? utf8Bytes(text) : text.length;
+  if (bytes > MAX_ROOM_BYTES) return { ok: false, faults: [tooLarge(bytes)] };
   let value: unknown;
   try {
     value = JSON.parse(text);
@@ -87,7 +95,10 @@ function brokenSentence(text: string, error: unknown): string {
   return `The file is not JSON: it cannot be read at line ${line}, column ${column}.`;
 }
 
-/** First key that is not allowed, or a nest too deep to be a room; walks without recursion. */
+/**
+ * First key that is not allowed, number that cannot be written again, or nest too deep to be a room;
+ * walks without recursion. A minus zero, which a file cannot keep, becomes zero on the way.
+ */
 function findForbidden(root: object): Fault | null {
   const open: { value: object; keys: readonly PropertyKey[] }[] = [{ value: root, keys: [] }];
   for (let next = open.pop(); next; next = open.pop()) {
@@ -107,6 +118,13 @@ function findForbidden(root: object): Fault | null {
         };
       }
       const child = (value as Record<string, unknown>)[key];
+      if (typeof child === 'number' && !Number.isFinite(child)) {
+        return {
+          path: pathText(path),
+          sentence: 'is a number too large to be kept. Write a smaller one, or remove it.',
+        };
+      }
+      if (Object.is(child, -0)) (value as Record<string, unknown>)[key] = 0;
       if (typeof child === 'object' && child !== null) open.push({ value: child, keys: path });
     }
   }

@@ -9,12 +9,17 @@ import { DEFAULT_AIR } from '../air/medium';
 import { DEFAULT_FINISHES, DEFAULT_ROW, DEFAULT_SOLID_FINISH, DEFAULT_SPEAKERS } from './defaults';
 import { describe } from './fault';
 import {
+  AIR_LIMITS,
+  BOX_SIDE_LIMITS_M,
   FACES,
   MOST_ABSORPTION,
   MOST_PATCHES,
   MOUNTS,
+  PLACE_LIMITS_M,
   ROOM_FORMAT,
   ROOM_VERSION,
+  ROW_LIMITS,
+  SCREEN_LIMITS,
   SIDES,
   SIZE_LIMITS_M,
   SOLID_KINDS,
@@ -56,8 +61,7 @@ const list = <T extends z.ZodType>(item: T, most: number) => {
 const group = <T extends z.ZodRawShape>(shape: T) =>
   z.looseObject(shape, says('a group of fields'));
 
-/** A place may lie a little outside the shell (a wall can have been moved past it), never far. */
-const coordinate = () => number('a place in metres', -10, 60);
+const coordinate = () => number('a place in metres', ...PLACE_LIMITS_M);
 const point = () =>
   z.tuple([coordinate(), coordinate(), coordinate()], says('a place [x, y, z] in metres'));
 const range = (low: number, high: number) =>
@@ -125,10 +129,10 @@ const row = group({
   seats: whole('seats', 1, 20).default(DEFAULT_ROW.seats),
   y: coordinate(),
   x: coordinate().optional(),
-  pitchM: metres(0.3, 3).default(DEFAULT_ROW.pitchM),
-  riserM: metres(0, 5).default(DEFAULT_ROW.riserM),
-  earHeightM: metres(0.3, 2.5).default(DEFAULT_ROW.earHeightM),
-  eyeHeightM: metres(0.3, 2.5).default(DEFAULT_ROW.eyeHeightM),
+  pitchM: metres(...ROW_LIMITS.pitchM).default(DEFAULT_ROW.pitchM),
+  riserM: metres(...ROW_LIMITS.riserM).default(DEFAULT_ROW.riserM),
+  earHeightM: metres(...ROW_LIMITS.earHeightM).default(DEFAULT_ROW.earHeightM),
+  eyeHeightM: metres(...ROW_LIMITS.eyeHeightM).default(DEFAULT_ROW.eyeHeightM),
 });
 
 const subwoofer = group({
@@ -139,7 +143,7 @@ const subwoofer = group({
   inverted: z.boolean(says('true or false')).optional(),
 });
 
-const boxSide = () => metres(0.02, 3);
+const boxSide = () => metres(...BOX_SIDE_LIMITS_M);
 const placedSpeaker = group({
   channel: id(),
   position: point(),
@@ -181,9 +185,13 @@ export const projectSchema = group({
     bay: bay.optional(),
   }),
   air: group({
-    temperatureC: number('degrees Celsius', -20, 50).default(DEFAULT_AIR.temperatureC),
-    humidityPercent: number('percent', 10, 100).default(DEFAULT_AIR.humidityPercent),
-    pressureKPa: number('kilopascals', 50, 120).default(DEFAULT_AIR.pressureKPa),
+    temperatureC: number('degrees Celsius', ...AIR_LIMITS.temperatureC).default(
+      DEFAULT_AIR.temperatureC,
+    ),
+    humidityPercent: number('percent', ...AIR_LIMITS.humidityPercent).default(
+      DEFAULT_AIR.humidityPercent,
+    ),
+    pressureKPa: number('kilopascals', ...AIR_LIMITS.pressureKPa).default(DEFAULT_AIR.pressureKPa),
   }).prefault({}),
   finishesCustom: list(
     group({
@@ -199,12 +207,12 @@ export const projectSchema = group({
     reference: group({ row: rowName(), seat: whole('seats from the left', 1, 20) }).optional(),
   }).prefault({}),
   screen: group({
-    widthM: metres(0.2, 30).optional(),
+    widthM: metres(...SCREEN_LIMITS.widthM).optional(),
     aspect: z
       .tuple([number('a number', 0.1, 100), number('a number', 0.1, 100)], says('[across, up]'))
       .default([16, 9]),
-    bottomM: metres(0, 12).optional(),
-    gain: number('a screen gain', 0.1, 10).default(1),
+    bottomM: metres(...SCREEN_LIMITS.bottomM).optional(),
+    gain: number('a screen gain', ...SCREEN_LIMITS.gain).default(1),
     centreX: coordinate().optional(),
   }).prefault({}),
   projector: group({
