@@ -2,15 +2,18 @@
 
 import { presentSet } from '../bass/as-subwoofers';
 import { DEFAULT_DRIVES } from '../bass/drives';
+import { drivenLevels } from '../bass/measure';
 import { subwooferPlaces, type Places } from '../bass/places';
 import { searchSubwoofers, type SubwooferSearch } from '../bass/search';
-import { bandGrid, DEFAULT_PER_OCTAVE, type Band } from '../bass/transfer';
+import { seatFigures, type SeatFigures } from '../bass/seat-figures';
+import { bandGrid, DEFAULT_PER_OCTAVE, seatsOnly, type Band } from '../bass/transfer';
 import { scaled } from '../quantity/slices';
 import type { Project } from '../room/project';
 import { seatsOf } from '../room/seats';
 import { isInTheOpen } from '../room/space';
 import type { ShapeModes } from '../shape-modes/shape-modes';
 import { roomTransfer } from './room-transfer';
+import { withReference } from './seat-response';
 
 export interface PlaceSearchOptions {
   readonly count: 1 | 2 | 4;
@@ -29,6 +32,8 @@ export interface PlaceSearch {
   readonly places: Places;
   /** Null where no place is allowed, or nobody sits in the free space. */
   readonly search: SubwooferSearch | null;
+  /** What the first set would make at the seats, over the band that was asked for; null without one. */
+  readonly best: SeatFigures | null;
   readonly of: 'shell' | 'built';
   /** Modes whose decay is a stand-in, since a face has no figure. */
   readonly defaulted: number;
@@ -45,22 +50,24 @@ export function* searchPlaces(
   const places = subwooferPlaces(project, options);
   const seats = seatsOf(project).filter((seat) => isInTheOpen(seat.position, room));
   if (places.allowed.length === 0 || seats.length === 0)
-    return { places, search: null, of, defaulted: 0 };
+    return { places, search: null, best: null, of, defaulted: 0 };
   const now = speakers.subwoofers.filter((sub) => isInTheOpen(sub.position, room));
+  const ears = withReference(project, seats);
   const { outcome, defaulted } = yield* scaled(
     roomTransfer(
       project,
       shape,
       [...places.allowed, ...now.map((sub) => sub.position)],
-      seats.map((seat) => seat.position),
+      ears.places,
       bandGrid(options.bandHz, DEFAULT_PER_OCTAVE),
     ),
     0,
     0.2,
   );
-  if (!outcome.ok) return { places, search: null, of, defaulted };
+  if (!outcome.ok) return { places, search: null, best: null, of, defaulted };
+  const { transfer } = outcome;
   const search = yield* scaled(
-    searchSubwoofers(outcome.transfer, {
+    searchSubwoofers(seatsOnly(transfer, seats.length), {
       count: options.count,
       candidates: places.allowed.length,
       present: presentSet(now, places.allowed.length),
@@ -70,5 +77,12 @@ export function* searchPlaces(
     0.2,
     1,
   );
-  return { places, search, of, defaulted };
+  const first = search.sets[0];
+  const levels = first ? drivenLevels(transfer, first.subwoofers) : [];
+  const best = seatFigures(
+    transfer.frequenciesHz,
+    levels.slice(0, seats.length),
+    levels[ears.reference] ?? null,
+  );
+  return { places, search, best, of, defaulted };
 }

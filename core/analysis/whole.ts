@@ -1,5 +1,7 @@
 /** Everything at once, with what the window leaves to its worker: for the batch command. */
 
+import { bassFindings, type FoundBass } from '../findings/bass';
+import type { Finding } from '../findings/finding';
 import { refusalFinding, simplifiedFinding } from '../findings/fittings';
 import { sortFindings } from '../findings/order';
 import { finish } from '../quantity/slices';
@@ -7,35 +9,67 @@ import type { Project } from '../room/project';
 import { SLIVER_M } from '../shape-modes/grid';
 import { analyze, type Analysis } from './analyze';
 import { builtModes, spaceOf, type BuiltOutcome } from './built-modes';
+import { seatResponses, type SeatResponses } from './seat-response';
 
-/** The analysis and, where the room has fittings, its modes as built. Takes up to a second or so. */
-export function analyzeWhole(project: Project): Analysis {
-  const built = project.room.solids.length > 0 ? finish(builtModes(spaceOf(project))) : null;
-  return withBuiltModes(analyze(project), built);
+/** What takes longer than a moment, of one and the same room; null where it is not known (yet). */
+export interface SlowAnswers {
+  /** The fine modes as built; null too where nothing fills the shell. */
+  readonly built: BuiltOutcome | null;
+  /** The bass at the seats, as built where that can be solved. */
+  readonly bass: Pick<SeatResponses, 'figures' | 'of'> | null;
+  /** The best set of a search for places. */
+  readonly found: FoundBass | null;
 }
 
 /**
- * The analysis with the modes as built in it; where they cannot be had, a finding says so.
+ * The analysis with the modes as built and the bass at the seats. Takes a second or two.
  */
-export function withBuiltModes(analysis: Analysis, outcome: BuiltOutcome | null): Analysis {
-  if (!outcome) return analysis;
-  if (outcome.ok) {
-    const { modes, errorPercent } = outcome.built;
-    const shaped = modes.map(({ frequencyHz, likeShell: order, shiftHz, errorPercent: error }) => ({
-      frequencyHz,
-      likeShell: order,
-      shiftHz,
-      errorPercent: error,
-    }));
-    const { sliverM } = outcome.built.shape;
-    const more = sliverM > SLIVER_M ? [simplifiedFinding(sliverM, errorPercent)] : [];
-    return {
-      ...analysis,
-      findings: sortFindings([...analysis.findings, ...more]),
-      modes: { ...analysis.modes, shaped, shapedErrorPercent: errorPercent },
-    };
-  }
-  const finding = refusalFinding(outcome.refusal);
-  if (analysis.findings.some(({ id }) => id === finding.id)) return analysis;
-  return { ...analysis, findings: sortFindings([...analysis.findings, finding]) };
+export function analyzeWhole(project: Project): Analysis {
+  const built =
+    project.room.solids.length > 0
+      ? finish(builtModes(spaceOf(project), { keepFactor: true }))
+      : null;
+  const bass = finish(seatResponses(project, built?.ok ? built.built.shape : null));
+  const analysis = withBuiltModes(analyze(project), built);
+  const findings = joinFindings(analysis.findings, slowFindings({ built, bass, found: null }));
+  return { ...analysis, findings };
+}
+
+/** What the slow answers have to tell: the same for the window and for the batch command. */
+export function slowFindings({ built, bass, found }: SlowAnswers): readonly Finding[] {
+  return [
+    ...(built ? builtFindings(built) : []),
+    ...(bass?.figures ? bassFindings({ figures: bass.figures, of: bass.of }, found) : []),
+  ];
+}
+
+function builtFindings(outcome: BuiltOutcome): readonly Finding[] {
+  if (!outcome.ok) return [refusalFinding(outcome.refusal)];
+  const { shape, errorPercent } = outcome.built;
+  return shape.sliverM > SLIVER_M ? [simplifiedFinding(shape.sliverM, errorPercent)] : [];
+}
+
+/** Both lists as one, in their order; what both tell is told once. */
+export function joinFindings(
+  quick: readonly Finding[],
+  slow: readonly Finding[],
+): readonly Finding[] {
+  const more = slow.filter(({ id }) => !quick.some((finding) => finding.id === id));
+  return more.length === 0 ? quick : sortFindings([...quick, ...more]);
+}
+
+/** The analysis with the modes as built in it. */
+function withBuiltModes(analysis: Analysis, outcome: BuiltOutcome | null): Analysis {
+  if (!outcome?.ok) return analysis;
+  const { modes, errorPercent } = outcome.built;
+  const shaped = modes.map(({ frequencyHz, likeShell: order, shiftHz, errorPercent: error }) => ({
+    frequencyHz,
+    likeShell: order,
+    shiftHz,
+    errorPercent: error,
+  }));
+  return {
+    ...analysis,
+    modes: { ...analysis.modes, shaped, shapedErrorPercent: errorPercent },
+  };
 }

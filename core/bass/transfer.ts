@@ -173,3 +173,11 @@ export function* shapedTransfer(
   });
   return yield* scaled(work, 0.7, 1);
 }
+
+/** The same of the first `seats` seats. */
+export function seatsOnly(transfer: Transfer, seats: number): Transfer {
+  if (seats === transfer.seats) return transfer;
+  const only = (values: Float64Array): Float64Array =>
+    values.filter((_, at) => at % transfer.seats < seats);
+  return { ...transfer, seats, re: only(transfer.re), im: only(transfer.im) };
+}

@@ -21,6 +21,8 @@ export interface Remedy {
   readonly text: string;
   /** Present where the program can make the change itself. */
   readonly edit?: Edit;
+  /** Present where a search finds the way, which takes a while: the window starts it. */
+  readonly opens?: 'subwoofer-search';
 }
 
 /** What the drawing shows when the finding is chosen. */

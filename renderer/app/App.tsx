@@ -1,6 +1,7 @@
 /** The sheet: subjects down the left, the drawing with its profile below, inputs and findings right. */
 
 import type { ReactElement } from 'react';
+import { useFollowedResponses } from '../bass/response-store';
 import { RoomPart } from '../controls/PartBoundary';
 import { DrawingSheet } from '../drawing/DrawingSheet';
 import { FindingsPanel } from '../findings/FindingsPanel';
@@ -35,6 +36,7 @@ const SUBJECTS: Readonly<
 export function App({ filing }: { readonly filing: Filing }): ReactElement {
   const subject = useSession((session) => session.subject);
   useShortcuts(filing);
+  useFollowedResponses(subject === 'bass');
   const { title, inputs: Inputs, evidence: Evidence } = SUBJECTS[subject];
   return (
     <div className="sheet">

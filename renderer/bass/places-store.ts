@@ -4,7 +4,11 @@ import { create } from 'zustand';
 import { asSubwoofers } from '../../core/bass/as-subwoofers';
 import { DEFAULT_BOX_M } from '../../core/bass/places';
 import type { Driven } from '../../core/bass/measure';
+import { DEFAULT_BAND_HZ } from '../../core/bass/transfer';
 import type { PlaceSearch, PlaceSearchOptions } from '../../core/analysis/subwoofer-search';
+import type { FoundBass } from '../../core/findings/bass';
+import type { Project } from '../../core/room/project';
+import { isSame } from '../../core/room/same';
 import { SHAPE_LIMIT_HZ } from '../../core/shape-modes/shape-modes';
 import { fineOf, spaceKey, useBuilt } from '../field/built-store';
 import { roomKey } from '../state/room-key';
@@ -34,11 +38,32 @@ export interface PlacesStore {
   readonly take: (set: readonly Driven[]) => void;
 }
 
+/**
+ * The best set of `answer` where it was found for `project` and over the band that findings judge;
+ * null where it was not.
+ */
+export function foundBassOf(
+  answer: FoundPlaces | null,
+  project: Project,
+  of: 'shell' | 'built',
+): FoundBass | null {
+  const best = answer?.found.search?.sets[0];
+  const figures = answer?.found.best;
+  if (!answer || !best || !figures || answer.found.of !== of) return null;
+  if (answer.key !== roomKey(project) || !isSame(answer.options.bandHz, DEFAULT_BAND_HZ))
+    return null;
+  const { allowed } = answer.found.places;
+  return {
+    subwoofers: asSubwoofers(best.subwoofers, allowed, project.speakers.subwoofers),
+    figures,
+  };
+}
+
 let job: Job<'subwoofers'> | null = null;
 
 export const usePlaces = create<PlacesStore>((set, get) => ({
   open: false,
-  options: { count: 2, stepM: 0.4, boxM: DEFAULT_BOX_M, drives: false, bandHz: [20, 120] },
+  options: { count: 2, stepM: 0.4, boxM: DEFAULT_BOX_M, drives: false, bandHz: DEFAULT_BAND_HZ },
   share: null,
   answer: null,
   failure: null,

@@ -1,16 +1,20 @@
 /** The subwoofers at every seat, followed as the room changes: the newest room is computed, others dropped. */
 
-import { useEffect } from 'react';
+import { useEffect, useMemo } from 'react';
 import { create } from 'zustand';
 import type { SeatResponses } from '../../core/analysis/seat-response';
 import type { Project } from '../../core/room/project';
 import { SHAPE_LIMIT_HZ } from '../../core/shape-modes/shape-modes';
+import { spaceKey, useBuilt } from '../field/built-store';
 import { useFineModes } from '../field/use-painting';
-import { onOtherRoom, useProject } from '../state/session';
+import { roomKey } from '../state/room-key';
+import { onOtherRoom, projectOf, useProject, useSession } from '../state/session';
 import { compute } from '../workers/compute';
 
 export interface ResponseStore {
   readonly responses: SeatResponses | null;
+  /** `bassKey` of the room that they are of. */
+  readonly key: string | null;
   readonly failure: string | null;
   /** Seat that is looked at, as `row|seat`; null for the reference seat. */
   readonly seat: string | null;
@@ -19,10 +23,15 @@ export interface ResponseStore {
 
 export const useResponses = create<ResponseStore>((set) => ({
   responses: null,
+  key: null,
   failure: null,
   seat: null,
   chooseSeat: (seat) => set({ seat }),
 }));
+
+/** Says which rooms have the same bass at their seats. */
+const bassKey = (project: Project): string =>
+  JSON.stringify([roomKey(project), project.speakers.subwoofers]);
 
 interface Wish {
   readonly project: Project;
@@ -42,29 +51,54 @@ function ask(next: Wish): void {
     while (wish) {
       const now: Wish = wish;
       wish = null;
+      const key = bassKey(now.project);
       try {
         const responses = await compute('response', now).result;
-        if (responses) useResponses.setState({ responses, failure: null });
+        if (responses) useResponses.setState({ responses, key, failure: null });
       } catch (error) {
         const failure = error instanceof Error ? error.message : String(error);
-        useResponses.setState({ responses: null, failure });
+        useResponses.setState({ responses: null, key, failure });
       }
     }
     running = false;
   })();
 }
 
-/** Keep the responses up to date while this is mounted. */
-export function useFollowedResponses(): ResponseStore {
+/** Where bass is not looked at it is computed once the room has rested for so long, ms. */
+const REST_MS = 400;
+
+/** Keep the responses up to date while this is mounted: at once for a subject that shows them. */
+export function useFollowedResponses(atOnce: boolean): void {
   const project = useProject();
+  const key = useMemo(() => bassKey(project), [project]);
   // The limit is that of the solution that is there, so that the worker need not solve another.
   const solvedHz = useFineModes()?.shape.limitHz ?? null;
   const asBuilt = solvedHz !== null;
   const limitHz = solvedHz ?? SHAPE_LIMIT_HZ;
   useEffect(() => {
-    ask({ project, asBuilt, limitHz });
-  }, [project, asBuilt, limitHz]);
-  return useResponses();
+    const now = (): void => ask({ project: projectOf(useSession.getState()), asBuilt, limitHz });
+    if (atOnce) {
+      now();
+      return undefined;
+    }
+    const rest = setTimeout(now, REST_MS);
+    return () => clearTimeout(rest);
+    // The room by what its bass depends on.
+  }, [key, atOnce, asBuilt, limitHz]);
+}
+
+/**
+ * The bass at the seats of the present room; null until it is known. Where fittings fill part of the
+ * shell that is known with its modes as built, or when they cannot be had.
+ */
+export function useBassOfRoom(): SeatResponses | null {
+  const project = useProject();
+  const key = useMemo(() => bassKey(project), [project]);
+  const space = useMemo(() => spaceKey(project), [project]);
+  const responses = useResponses((store) => (store.key === key ? store.responses : null));
+  const refused = useBuilt(({ key: of, outcome }) => of === space && outcome?.ok === false);
+  if (responses?.of === 'built' || project.room.solids.length === 0 || refused) return responses;
+  return null;
 }
 
 onOtherRoom(() => useResponses.setState({ seat: null }));

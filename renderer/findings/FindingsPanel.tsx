@@ -5,13 +5,15 @@ import type { Finding, Remedy } from '../../core/findings/finding';
 import { formatLength, type LengthUnits } from '../../core/quantity/length';
 import { useSpeakerEvidence } from '../speakers/evidence-store';
 import { useFace } from '../speakers/face-store';
-import { useAnalysis, useSession } from '../state/session';
+import { useSession } from '../state/session';
 import { minused } from '../charts/signed';
+import { usePlaces } from '../bass/places-store';
 import { SHOWN_IN } from './shown-in';
 import { SeverityMark } from './SeverityMark';
+import { useFindings } from './use-findings';
 
 export function FindingsPanel(): ReactElement {
-  const { findings } = useAnalysis();
+  const findings = useFindings();
   const findingId = useSession((session) => session.findingId);
   const chooseFinding = useSession((session) => session.chooseFinding);
   const setSubject = useSession((session) => session.setSubject);
@@ -103,13 +105,27 @@ function FindingItem({ finding, open, onChoose }: FindingItemProps): ReactElemen
 
 function RemedyLine({ remedy }: { readonly remedy: Remedy }): ReactElement {
   const change = useSession((session) => session.change);
-  const { edit } = remedy;
+  const setSubject = useSession((session) => session.setSubject);
+  const search = usePlaces((store) => store.start);
+  const { edit, opens } = remedy;
   return (
     <div className="remedy">
       <span>{remedy.text}</span>
       {edit ? (
         <button type="button" className="apply" onClick={() => change(edit)}>
           Apply
+        </button>
+      ) : null}
+      {opens === 'subwoofer-search' ? (
+        <button
+          type="button"
+          className="apply"
+          onClick={() => {
+            setSubject('bass');
+            search();
+          }}
+        >
+          Search
         </button>
       ) : null}
     </div>

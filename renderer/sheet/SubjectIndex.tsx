@@ -4,7 +4,8 @@ import type { ReactElement } from 'react';
 import type { Severity } from '../../core/findings/finding';
 import { SHOWN_IN } from '../findings/shown-in';
 import { SeverityMark } from '../findings/SeverityMark';
-import { OPEN_SUBJECTS, useAnalysis, useSession, type OpenSubject } from '../state/session';
+import { useFindings } from '../findings/use-findings';
+import { OPEN_SUBJECTS, useSession, type OpenSubject } from '../state/session';
 
 const TITLES: Readonly<Record<OpenSubject, { title: string; about: string }>> = {
   shell: { title: 'Shell', about: 'size and modes' },
@@ -17,7 +18,7 @@ const TITLES: Readonly<Record<OpenSubject, { title: string; about: string }>> = 
 export function SubjectIndex(): ReactElement {
   const subject = useSession((session) => session.subject);
   const setSubject = useSession((session) => session.setSubject);
-  const { findings } = useAnalysis();
+  const findings = useFindings();
   return (
     <nav className="subjects" aria-label="Subjects">
       <ol>

@@ -10,7 +10,7 @@ import {
 } from '../../core/room/project';
 import { ModesBehind } from '../charts/ModesBehind';
 import { ResponseChart } from '../charts/ResponseChart';
-import { useFollowedResponses } from '../bass/response-store';
+import { useResponses } from '../bass/response-store';
 import { SeatChoice, useLookedAt } from '../bass/SeatChoice';
 import { PlaceSearchFields } from '../bass/PlaceSearchFields';
 import { PlaceTable } from '../bass/PlaceTable';
@@ -167,7 +167,7 @@ function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
 
 export function BassEvidence(): ReactElement {
   const project = useProject();
-  const { responses, failure } = useFollowedResponses();
+  const { responses, failure } = useResponses();
   const lookedAt = useLookedAt();
   const { tone, choose } = useTone();
   const frequencyHz = tone?.kind === 'frequency' ? tone.frequencyHz : null;
