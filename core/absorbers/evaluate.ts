@@ -13,6 +13,7 @@ import { stackOf } from './design-stack';
 import { designNotes } from './design-notes';
 import { diffuseMean } from './diffuse';
 import { gasOf, type Gas } from './gas';
+import { LEAST_POINTS, octaveMean } from './octave-mean';
 import { validRangeHz } from './porous';
 import { stackAt, type Stack } from './stack';
 
@@ -29,7 +30,7 @@ export interface CurvePoint {
 export interface Evaluation {
   /** 46 Hz to 10.8 kHz in steps of a ninth of an octave; empty where the design has a fault. */
   readonly curve: readonly CurvePoint[];
-  /** Diffuse-field coefficient: mean of the nine points of the curve in each octave. */
+  /** Diffuse-field coefficient: mean over each octave, of more points than the curve has (octave-mean). */
   readonly octaves: AbsorptionByBand;
   /** Octaves with a point outside the range of the formulas. */
   readonly extrapolated: readonly OctaveHz[];
@@ -64,7 +65,8 @@ function openingLimitHz(design: Design, gas: Gas): number {
 
 /**
  * What `design` absorbs in `air`. Every figure is finite; a design with a fault has none. Where a
- * model's own result leaves 0 to 1, the limit is shown and a note says so. Takes 3 to 8 ms.
+ * model's own result leaves 0 to 1, the limit is shown and a note says so. Takes 8 to 25 ms,
+ * more where a deep cavity without fill has many narrow resonances.
  */
 export function evaluateDesign(
   design: Design,
@@ -80,21 +82,26 @@ export function evaluateDesign(
   const [lowHz, highHz] = validHzOf(design, gas);
   const depthM = cavityDepthM(design);
   const belowZero: { readonly hz: number; readonly value: number }[] = [];
+  const diffuseOf = (absorption: (angle: number) => number, hz: number): number =>
+    diffuseMean(absorption, anglesFor((2 * Math.PI * hz * depthM) / gas.speedMS));
   const curve = CURVE_HZ.map((hz): CurvePoint => {
     const { absorption } = stackAt(stack, hz, gas);
     const normal = absorption(0);
-    const diffuse = diffuseMean(absorption, anglesFor((2 * Math.PI * hz * depthM) / gas.speedMS));
+    const diffuse = diffuseOf(absorption, hz);
     const least = Math.min(normal, diffuse);
     if (least < -1e-6) belowZero.push({ hz, value: least });
     return { hz, normal: unit(normal), diffuse: unit(diffuse), valid: hz >= lowHz && hz <= highHz };
   });
-  const octaves = OCTAVES_HZ.map((hz, i) => {
+  const least = design.layers.length > 0 ? LEAST_POINTS : 3 * LEAST_POINTS;
+  const octaves = OCTAVES_HZ.map((octave, i) => {
     const points = curve.slice(i * PER_OCTAVE, (i + 1) * PER_OCTAVE);
-    return {
-      hz,
-      mean: points.reduce((sum, point) => sum + point.diffuse, 0) / PER_OCTAVE,
-      valid: points.every((point) => point.valid),
-    };
+    const mean = octaveMean(
+      octave,
+      points.map((point) => point.diffuse),
+      (hz) => unit(diffuseOf(stackAt(stack, hz, gas).absorption, hz)),
+      least,
+    );
+    return { hz: octave, mean, valid: points.every((point) => point.valid) };
   });
   const extrapolated = octaves.filter((octave) => !octave.valid).map((octave) => octave.hz);
   return {

@@ -10,7 +10,7 @@ import { gasOf } from '../../../../core/absorbers/gas';
 import { porousMedium } from '../../../../core/absorbers/porous';
 import { stackAt } from '../../../../core/absorbers/stack';
 import { DEFAULT_AIR } from '../../../../core/air/medium';
-import { OCTAVES_HZ } from '../../../../core/quantity/bands';
+import { exactOctaveHz, OCTAVES_HZ, type OctaveHz } from '../../../../core/quantity/bands';
 import { given, notFinite } from '../../support/rooms';
 import { legalDesign } from './arbitrary-design';
 
@@ -156,13 +156,41 @@ describe('a porous layer on a wall', () => {
 });
 
 describe('the figure of an octave', () => {
-  it('is the mean of the nine points of the curve in it', () => {
-    const { curve, octaves } = evaluate(STARTING_DESIGNS.perforated);
-    const inBand = curve.filter(({ hz }) => hz > 250 / 1.415 && hz < 250 * 1.415);
-    expect(inBand).toHaveLength(9);
-    const mean = inBand.reduce((sum, point) => sum + point.diffuse, 0) / 9;
-    expect(octaves['250']).toBeCloseTo(mean, 12);
-  });
+  /** Mean over the octave from many points and angles, all alike. */
+  function denseMean(design: Design, hz: OctaveHz): number {
+    const stack = stackOf(design);
+    const points = 1000;
+    let sum = 0;
+    for (let i = 0; i < points; i++) {
+      const { absorption } = stackAt(
+        stack,
+        exactOctaveHz(hz) * 10 ** (0.3 * ((i + 0.5) / points - 0.5)),
+        GAS,
+      );
+      sum += Math.min(1, Math.max(0, diffuseMean(absorption, 160)));
+    }
+    return sum / points;
+  }
+
+  const { perforated, slotted } = STARTING_DESIGNS;
+  const cells = { layers: [], clearanceM: 0, clothResistance: 20, divided: true } as const;
+  const smallHoles = { panelThicknessM: 0.003, holeDiameterM: 0.003, holeSpacingM: 0.012 };
+  const fineSlats = { panelThicknessM: 0.006, slotWidthM: 0.002, slatWidthM: 0.01 };
+  it.each([
+    ['slats over cells of air', { ...slotted, ...cells, ...fineSlats, airGapM: 0.2 }],
+    ['holes over cells of air', { ...perforated, ...cells, ...smallHoles, airGapM: 0.3 }],
+    ['bare holes', { ...perforated, ...cells, ...smallHoles, clothResistance: null, airGapM: 0.3 }],
+    ['a thin layer far from the wall', { ...layerOn(0.01, 5_000), airGapM: 0.5 }],
+    ['slats over fill', slotted],
+  ] as const satisfies readonly (readonly [string, Design])[])(
+    'is the mean of what lies between the points of the curve too: %s',
+    (_, design) => {
+      const { octaves } = evaluate(design);
+      for (const hz of [1000, 4000, 8000] as const) {
+        expect(Math.abs(given(octaves[`${hz}`]) - denseMean(design, hz))).toBeLessThan(0.01);
+      }
+    },
+  );
 });
 
 describe('a perforated panel over an empty cavity', () => {
