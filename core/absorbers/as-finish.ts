@@ -2,7 +2,7 @@
 
 import { DEFAULT_AIR, type Air } from '../air/medium';
 import type { CustomFinish } from '../room/project';
-import type { Design } from './design';
+import { totalDepthM, type Design } from './design';
 import { evaluateDesign } from './evaluate';
 import { POROUS_MODEL_NAMES } from './porous';
 
@@ -30,6 +30,7 @@ export function designAsFinish(
     name: name.slice(0, LONGEST_NAME),
     absorption,
     source: sourceOf(design, extrapolated),
+    depthM: Math.round(totalDepthM(design) * 1e4) / 1e4,
     design,
   };
 }

@@ -169,3 +169,10 @@ export function cavityDepthM(design: Design): number {
   const layers = design.layers.reduce((sum, layer) => sum + layer.thicknessM, 0);
   return layers + design.airGapM + (design.kind === 'porous' ? 0 : design.clearanceM);
 }
+
+/** Depth from the front of the facing to the wall, m; cloths and membranes are taken as thin. */
+export function totalDepthM(design: Design): number {
+  const panel =
+    design.kind === 'perforated' || design.kind === 'slotted' ? design.panelThicknessM : 0;
+  return cavityDepthM(design) + panel;
+}

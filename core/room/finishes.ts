@@ -1,40 +1,53 @@
 /**
- * Finishes: absorption coefficients by octave, each row with its source and how it is known. The
- * built-in rows are data (resources/finishes); a project may add its own.
+ * Finishes: absorption coefficients by octave, each row with its source, how it is known and how it is
+ * built. The built-in rows are data (resources/finishes); a project may add its own.
  */
 
-import library from '../../resources/finishes/finishes.json';
 import type { OctaveHz } from '../quantity/bands';
-import type { AbsorptionByBand, Project } from './project';
+import type { LengthUnits } from '../quantity/length';
+import type { FacePlace, Finish } from './finish';
+import { readLibrary } from './finish-data';
+import type { CustomFinish, Project } from './project';
 
-export interface Finish {
-  readonly id: string;
-  readonly name: string;
-  readonly category: string;
-  readonly mounting: string;
-  readonly absorption: AbsorptionByBand;
-  readonly source: string;
-  /** `transcription`: the figures were read in a copy of the source; `own`: typed in by the person. */
-  readonly howKnown: 'transcription' | 'definition' | 'own';
-}
+export type { Finish, FacePlace, Mount } from './finish';
 
-/** Every built-in finish, grouped by category in the order of the file. */
-export const FINISHES = library.finishes as readonly Finish[];
+/** Every built-in finish: what was measured by category, then what shops sell. */
+export const FINISHES: readonly Finish[] = readLibrary();
 
 const BY_ID: ReadonlyMap<string, Finish> = new Map(FINISHES.map((finish) => [finish.id, finish]));
+
+const ANY_PLACE: readonly FacePlace[] = ['floor', 'wall', 'ceiling'];
+
+/** A finish of the person's own, as the library has its rows. */
+export function ownFinish(finish: CustomFinish): Finish {
+  const { depthM = 0, source } = finish;
+  const name = finish.name || finish.id;
+  return {
+    ...finish,
+    name,
+    names: { metric: name, imperial: name },
+    category: 'own',
+    mounting: 'as tested',
+    mount: 'own',
+    depthM,
+    suits: ANY_PLACE,
+    sources: { metric: source, imperial: source },
+    howKnown: 'own',
+  };
+}
 
 /** The finishes a project may name: the built-in ones and its own. Own ones win. */
 export function finishLookup(
   project: Pick<Project, 'finishesCustom'>,
 ): (id: string) => Finish | undefined {
   const own = new Map<string, Finish>(
-    project.finishesCustom.map((finish) => [
-      finish.id,
-      { ...finish, category: 'own', mounting: 'as tested', howKnown: 'own' },
-    ]),
+    project.finishesCustom.map((finish) => [finish.id, ownFinish(finish)]),
   );
   return (id) => own.get(id) ?? BY_ID.get(id);
 }
+
+/** Name of `finish` with its sizes in `units`. */
+export const finishName = (finish: Finish, units: LengthUnits): string => finish.names[units];
 
 /** Coefficient of `finish` in a band, or null where its source gives none. */
 export function absorptionAt(finish: Finish, bandHz: OctaveHz): number | null {

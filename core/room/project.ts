@@ -67,6 +67,8 @@ export interface CustomFinish {
   readonly name: string;
   readonly absorption: AbsorptionByBand;
   readonly source: string;
+  /** How far its front stands off what it is fixed to, m, 0 to 3; 0 where it is not given. */
+  readonly depthM?: number;
   /** The absorber it was computed from, where it was designed here; the program's own record. */
   readonly design?: unknown;
 }

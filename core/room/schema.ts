@@ -199,6 +199,7 @@ export const projectSchema = group({
       name: text(120),
       absorption: bandGroup(number('an absorption coefficient', 0, MOST_ABSORPTION)),
       source: text(400).default('not stated'),
+      depthM: metres(0, 3).optional(),
     }),
     200,
   ).default([]),

@@ -3,7 +3,7 @@ import { bandAbsorption } from '../../core/decay/absorption-area';
 import { decayOf } from '../../core/decay/decay';
 import { decayFactor, eyringS, sabineS } from '../../core/decay/reverberation';
 import type { OctaveHz } from '../../core/quantity/bands';
-import type { Finish } from '../../core/room/finishes';
+import { ownFinish, type Finish } from '../../core/room/finishes';
 import type { AbsorptionByBand } from '../../core/room/project';
 import { freeSpace, type Surface } from '../../core/room/space';
 import { roomOf } from '../unit/support/rooms';
@@ -30,12 +30,10 @@ function sabins(table: readonly BookSurface[], hz: OctaveHz): number {
   }));
   const lookup = (name: string): Finish | undefined => {
     const row = table.find((candidate) => candidate.name === name);
-    return row && { ...BOOK, id: name, name, absorption: row.absorption };
+    return row && ownFinish({ id: name, name, absorption: row.absorption, source: 'book' });
   };
   return bandAbsorption(surfaces, lookup, hz).areaM2 ?? NaN;
 }
-
-const BOOK = { category: 'book', mounting: '', source: 'book', howKnown: 'own' } as const;
 
 const NO_AIR = { airPerM: 0, speedMS: SPEED_FTS };
 

@@ -102,12 +102,16 @@ const byBand = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<Partial<Record<string, 
   fc.dictionary(fc.constantFrom(...OCTAVES_HZ.map(String)), value, { noNullPrototype: true });
 
 const customFinish: fc.Arbitrary<CustomFinish> = open(
-  fc.record({
-    id,
-    name: words,
-    absorption: byBand(cm(0, 120)),
-    source: words,
-  }),
+  fc.record(
+    {
+      id,
+      name: words,
+      absorption: byBand(cm(0, 120)),
+      source: words,
+      depthM: cm(0, 300),
+    },
+    { requiredKeys: ['id', 'name', 'absorption', 'source'] },
+  ),
 );
 
 const row: fc.Arbitrary<Row> = open(

@@ -1,0 +1,58 @@
+/** How a finish is mounted, and how much of the room it takes, in words. */
+
+import type { Measures } from '../quantity/measures';
+import { patchSide } from './faces';
+import type { FacePlace, Finish } from './finish';
+import type { Face } from './project';
+
+/** Less than this is not worth a word, m. */
+const LEAST_TOLD_M = 0.01;
+
+/** What kind of face `face` is: a shell face or `solid-id:face`. */
+export function placeOf(face: string): FacePlace {
+  const side = patchSide(face);
+  return side === 'floor' || side === 'ceiling' ? side : 'wall';
+}
+
+/** How the finish is built, for example `hung with 375 mm of air above`. */
+export function mountingText(finish: Finish, { part }: Measures): string {
+  const { airM = 0, depthUsual = false, suits } = finish;
+  const air = `${depthUsual ? 'about ' : ''}${part(airM)}`;
+  switch (finish.mount) {
+    case 'face':
+      return finish.frameM === undefined
+        ? 'the face itself, built so'
+        : `the face itself, built so; in front of bare masonry it takes ${part(finish.frameM)}`;
+    case 'flat':
+      return 'fixed flat on the face';
+    case 'framed':
+      return 'in framing against the face';
+    case 'air':
+      return suits.every((place) => place === 'ceiling')
+        ? `hung with ${air} of air above`
+        : `on battens with ${air} of air behind`;
+    case 'floor':
+      return 'laid on the floor';
+    case 'hung':
+      if (suits.includes('ceiling')) return 'hung from the ceiling';
+      return airM > 0 ? `hung ${air} off the wall` : 'hung against the wall';
+    case 'own':
+      return 'as you build it';
+  }
+}
+
+const SIDE_TAKEN: Readonly<Record<Face, string>> = {
+  left: 'width',
+  right: 'width',
+  front: 'length',
+  back: 'length',
+  floor: 'height',
+  ceiling: 'height',
+};
+
+/** What the finish takes of the room on `face`, for example `takes 40 cm of height`; null under 1 cm. */
+export function takesText(finish: Finish, face: string, { part }: Measures): string | null {
+  if (finish.depthM < LEAST_TOLD_M) return null;
+  const about = finish.depthUsual ? 'about ' : '';
+  return `takes ${about}${part(finish.depthM)} of ${SIDE_TAKEN[patchSide(face)]}`;
+}
