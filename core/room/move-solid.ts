@@ -3,18 +3,26 @@
 import { roundLength } from '../quantity/length';
 import type { Axis } from './faces';
 import { AXES } from './faces';
+import { contactOf } from './fitting-fields';
 import { LEAST_EXTENT_M } from './fitting-presets';
 import { farCorner } from './point';
 import type { Point, Room, Solid } from './project';
 import { SNAP_REACH_M, snapPlane } from './snap';
 
-/** `solid` moved by `by` metres along each axis, its nearer face at rest on a plane or on the step. */
+/** What touches a side of the shell leaves it only when it is pulled farther than this, m. */
+export const HOLD_M = 0.2;
+
+/**
+ * `solid` moved by `by` metres along each axis, its nearer face at rest on a plane or on the step. What
+ * touches a wall, the floor or the ceiling keeps touching it until it is pulled off.
+ */
 export function movedSolid(solid: Solid, by: Point, room: Room, stepM: number): Solid {
   const far = farCorner(room.size);
   const min: [number, number, number] = [...solid.min];
   const max: [number, number, number] = [...solid.max];
   for (const axis of AXES) {
     if (by[axis] === 0) continue;
+    if (contactOf(solid, room.size, axis) !== 'none' && Math.abs(by[axis]) < HOLD_M) continue;
     const extent = solid.max[axis] - solid.min[axis];
     const low = solid.min[axis] + by[axis];
     const atLow = snapPlane(low, axis, room, solid.id, stepM);

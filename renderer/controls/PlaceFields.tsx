@@ -9,6 +9,8 @@ export interface PlaceFieldsProps {
   readonly name: string;
   readonly position: Point;
   readonly size: ShellSize;
+  /** To which point of it the places are measured, for example `the middle of the box`. */
+  readonly measuredTo: string;
   readonly onChange: (position: Point, gesture: string | null) => void;
 }
 
@@ -18,9 +20,11 @@ const FIELDS = [
   ['above the floor', 'height'],
 ] as const;
 
-export function PlaceFields({ name, position, size, onChange }: PlaceFieldsProps): ReactElement {
+export function PlaceFields(props: PlaceFieldsProps): ReactElement {
+  const { name, position, size, measuredTo, onChange } = props;
   return (
     <>
+      <p className="hint">Measured to {measuredTo}.</p>
       {FIELDS.map(([label, side], axis) => (
         <LengthField
           key={side}

@@ -18,6 +18,8 @@ import { usePlaces } from '../bass/places-store';
 import { EvidenceTabs } from '../controls/EvidenceTabs';
 import { NumberField } from '../controls/NumberField';
 import { PlaceFields } from '../controls/PlaceFields';
+import { useBroughtIntoView } from '../controls/use-brought-into-view';
+import { removeThing } from '../fittings/chosen';
 import { useTone } from '../field/tone';
 import { seatKey, seatName } from '../state/seat-names';
 import { useProject, useSession } from '../state/session';
@@ -103,6 +105,8 @@ function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
   const project = useProject();
   const change = useSession((session) => session.change);
   const { subwoofers } = project.speakers;
+  const explicit = useSession((session) => session.subwoofer);
+  const box = useBroughtIntoView<HTMLDivElement>(explicit);
   const drive = (part: Partial<Subwoofer>): void =>
     change({
       kind: 'subwoofers',
@@ -110,10 +114,11 @@ function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
       what: `drive of ${sub.id}`,
     });
   return (
-    <div className="place">
+    <div className="place" ref={box}>
       <h3>{sub.id}</h3>
       <PlaceFields
         name={sub.id}
+        measuredTo="the middle of its box"
         position={sub.position}
         size={project.room.size}
         onChange={(position, gesture) =>
@@ -151,13 +156,7 @@ function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
       <button
         type="button"
         className="plain"
-        onClick={() =>
-          change({
-            kind: 'subwoofers',
-            subwoofers: subwoofers.filter((known) => known.id !== sub.id),
-            what: `remove ${sub.id}`,
-          })
-        }
+        onClick={() => removeThing({ kind: 'subwoofer', id: sub.id })}
       >
         Remove {sub.id}
       </button>

@@ -3,13 +3,9 @@
 import { useMemo, useState, type ReactElement } from 'react';
 import { LISTED_TO_HZ } from '../../core/modes/axial-spacing';
 import { shellModes } from '../../core/modes/shell-modes';
-import { roundLength } from '../../core/quantity/length';
-import { AXES } from '../../core/room/faces';
-import { FITTING_PRESETS, fittingFrom, LEAST_EXTENT_M } from '../../core/room/fitting-presets';
-import type { Axis } from '../../core/room/faces';
-import { mapPoint } from '../../core/room/point';
-import type { Point, Solid } from '../../core/room/project';
-import { SIDES } from '../../core/room/project';
+import { FITTING_MEASURED_TO, fittingFields } from '../../core/room/fitting-fields';
+import { FITTING_PRESETS, fittingFrom } from '../../core/room/fitting-presets';
+import type { Solid } from '../../core/room/project';
 import { BuiltLanes } from '../charts/BuiltLanes';
 import { BuiltTable } from '../charts/BuiltTable';
 import { ModeLanes } from '../charts/ModeLanes';
@@ -20,7 +16,9 @@ import { LengthField } from '../controls/LengthField';
 import { SelectField } from '../controls/SelectField';
 import { LIMITS_HZ, useBuilt } from '../field/built-store';
 import { useShownModes } from '../field/use-painting';
+import { useBroughtIntoView } from '../controls/use-brought-into-view';
 import { changeFittings, withSolid } from '../fittings/change-fittings';
+import { removeThing } from '../fittings/chosen';
 import { useAnalysis, useProject, useSession } from '../state/session';
 import { DecayPatches } from './DecayPatches';
 import { finishGroups } from './decay-finishes';
@@ -95,51 +93,26 @@ function LimitChoice(): ReactElement {
   );
 }
 
-const PLACES = ['from the left wall', 'from the screen wall', 'above the floor'] as const;
-const EXTENTS = ['wide', 'deep', 'high'] as const;
-
 function FittingFields({ solid }: { readonly solid: Solid }): ReactElement {
   const project = useProject();
-  const chooseFitting = useSession((session) => session.chooseFitting);
   const { solids, size } = project.room;
   const change = (next: Solid, gesture: string | null): boolean =>
     changeFittings(withSolid(solids, next), `${solid.id}`, gesture);
 
-  const moveTo = (axis: Axis, at: number, gesture: string | null): void => {
-    const extent = solid.max[axis] - solid.min[axis];
-    change(
-      { ...solid, min: replaced(solid.min, axis, at), max: replaced(solid.max, axis, at + extent) },
-      gesture,
-    );
-  };
-  const stretchTo = (axis: Axis, extent: number, gesture: string | null): void => {
-    const max = replaced(solid.max, axis, solid.min[axis] + extent);
-    change({ ...solid, max }, gesture);
-  };
-
+  const box = useBroughtIntoView<HTMLDivElement>(solid.id);
   return (
-    <div className="place">
+    <div className="place" ref={box}>
       <h3>{solid.id}</h3>
-      {AXES.map((axis) => (
+      <p className="hint">{FITTING_MEASURED_TO}</p>
+      {fittingFields(solid, size).map((field) => (
         <LengthField
-          key={PLACES[axis]}
-          label={`${solid.id} ${PLACES[axis]}`}
-          shortLabel={PLACES[axis]}
-          valueM={solid.min[axis]}
-          lowM={0}
-          highM={Math.max(0, size[SIDES[axis]] - (solid.max[axis] - solid.min[axis]))}
-          onChange={(at, gesture) => moveTo(axis, at, gesture)}
-        />
-      ))}
-      {AXES.map((axis) => (
-        <LengthField
-          key={EXTENTS[axis]}
-          label={`${solid.id} ${EXTENTS[axis]}`}
-          shortLabel={EXTENTS[axis]}
-          valueM={solid.max[axis] - solid.min[axis]}
-          lowM={LEAST_EXTENT_M}
-          highM={Math.max(LEAST_EXTENT_M, size[SIDES[axis]] - solid.min[axis])}
-          onChange={(extent, gesture) => stretchTo(axis, extent, gesture)}
+          key={`${field.of}-${field.axis}`}
+          label={`${solid.id} ${field.label}`}
+          shortLabel={field.label}
+          valueM={field.valueM}
+          lowM={field.lowM}
+          highM={field.highM}
+          onChange={(valueM, gesture) => change(field.set(valueM), gesture)}
         />
       ))}
       <SelectField
@@ -151,22 +124,13 @@ function FittingFields({ solid }: { readonly solid: Solid }): ReactElement {
       <button
         type="button"
         className="plain"
-        onClick={() => {
-          changeFittings(
-            solids.filter((known) => known.id !== solid.id),
-            `remove ${solid.id}`,
-          );
-          chooseFitting(null);
-        }}
+        onClick={() => removeThing({ kind: 'fitting', id: solid.id })}
       >
         Remove {solid.id}
       </button>
     </div>
   );
 }
-
-const replaced = (point: Point, axis: Axis, at: number): Point =>
-  mapPoint(point, (value, i) => (i === axis ? roundLength(at) : value));
 
 type Evidence = 'modes' | 'faces';
 

@@ -97,6 +97,7 @@ function SpeakerFields({ channel }: { readonly channel: string }): ReactElement 
       </h3>
       <PlaceFields
         name={known?.short ?? channel}
+        measuredTo="the middle of the front of its box"
         position={speaker.position}
         size={project.room.size}
         onChange={(position, gesture) => change({ kind: 'speaker', channel, position }, gesture)}

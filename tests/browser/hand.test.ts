@@ -111,4 +111,39 @@ describe.runIf(browserOrSkip())('the hand, in the window', () => {
     await subject(page, 'Fittings');
     expect(await paint.count()).toBe(0);
   });
+
+  it('brings the fields of what was added into view', async () => {
+    const { page } = await open({ viewport: { width: 1024, height: 700 } });
+    const seen = async (field: Locator): Promise<boolean> => {
+      const [box, pane] = [await field.boundingBox(), await page.locator('.inputs').boundingBox()];
+      if (!box || !pane) return false;
+      return box.y >= pane.y && box.y + box.height <= pane.y + pane.height;
+    };
+    const first = page.locator('.inputs .place').first().getByRole('textbox').first();
+    await subject(page, 'Fittings');
+    for (const name of ['Soffit left', 'Soffit right', 'Riser', 'Stage', 'Closet', 'Column']) {
+      await page.getByRole('button', { name, exact: true }).click();
+      expect(await seen(first), name).toBe(true);
+    }
+    await subject(page, 'Bass');
+    for (let n = 0; n < 6; n++) await page.getByRole('button', { name: '+ Add' }).click();
+    expect(await seen(first)).toBe(true);
+  });
+
+  it('sets the drop of a soffit and leaves it at the ceiling', async () => {
+    const { page } = await open({ locale: 'en-US' });
+    await subject(page, 'Fittings');
+    await page.getByRole('button', { name: 'Soffit right', exact: true }).click();
+    const drop = page.getByRole('textbox', { name: 'soffit-1 down from the ceiling' });
+    const under = page.getByRole('textbox', { name: 'soffit-1 above the floor' });
+    // Deeper than it hangs above the floor by its old figure: no other field comes first.
+    await drop.fill('14"');
+    await drop.press('Enter');
+    expect(await drop.inputValue()).toBe(`1' 2"`);
+    await under.fill(`6'`);
+    await under.press('Enter');
+    expect(await page.getByRole('alert').count()).toBe(0);
+    const height = 2.4 / 0.3048;
+    expect(parseFloat(await drop.inputValue())).toBe(Math.floor(height - 6));
+  });
 });
