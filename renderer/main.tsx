@@ -17,6 +17,7 @@ import './style/field.css';
 import './style/placing.css';
 import './style/speakers.css';
 import './style/broken.css';
+import './style/narrow.css';
 import './style/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

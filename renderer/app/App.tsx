@@ -16,30 +16,32 @@ import { BassEvidence, BassInputs } from '../subjects/BassSubject';
 import { DecayEvidence, DecayInputs } from '../subjects/DecaySubject';
 import { FittingsEvidence, FittingsInputs } from '../subjects/FittingsSubject';
 import { ShellEvidence, ShellInputs } from '../subjects/ShellSubject';
+import { SUBJECT_TITLES } from '../subjects/subject-titles';
 import { SpeakersEvidence } from '../subjects/SpeakersEvidence';
 import { SpeakersInputs } from '../subjects/SpeakersSubject';
+import { Margin } from './Margin';
+import { SkipLinks } from './SkipLinks';
 import { useShortcuts } from './use-shortcuts';
 
 const SUBJECTS: Readonly<
-  Record<
-    OpenSubject,
-    { title: string; inputs: () => ReactElement; evidence: () => ReactElement | null }
-  >
+  Record<OpenSubject, { inputs: () => ReactElement; evidence: () => ReactElement | null }>
 > = {
-  shell: { title: 'Shell', inputs: ShellInputs, evidence: ShellEvidence },
-  fittings: { title: 'Fittings', inputs: FittingsInputs, evidence: FittingsEvidence },
-  speakers: { title: 'Speakers', inputs: SpeakersInputs, evidence: SpeakersEvidence },
-  bass: { title: 'Bass', inputs: BassInputs, evidence: BassEvidence },
-  decay: { title: 'Decay', inputs: DecayInputs, evidence: DecayEvidence },
+  shell: { inputs: ShellInputs, evidence: ShellEvidence },
+  fittings: { inputs: FittingsInputs, evidence: FittingsEvidence },
+  speakers: { inputs: SpeakersInputs, evidence: SpeakersEvidence },
+  bass: { inputs: BassInputs, evidence: BassEvidence },
+  decay: { inputs: DecayInputs, evidence: DecayEvidence },
 };
 
 export function App({ filing }: { readonly filing: Filing }): ReactElement {
   const subject = useSession((session) => session.subject);
   useShortcuts(filing);
   useFollowedResponses(subject === 'bass');
-  const { title, inputs: Inputs, evidence: Evidence } = SUBJECTS[subject];
+  const { inputs: Inputs, evidence: Evidence } = SUBJECTS[subject];
+  const { title } = SUBJECT_TITLES[subject];
   return (
     <div className="sheet">
+      <SkipLinks />
       <HeadStrip filing={filing} />
       <SubjectIndex />
       <main className="board" aria-label="Drawing">
@@ -56,17 +58,21 @@ export function App({ filing }: { readonly filing: Filing }): ReactElement {
           </RoomPart>
         </section>
       </main>
-      <aside className="margin">
-        <section className="inputs" aria-label={title}>
-          <h2>{title}</h2>
-          <RoomPart key={subject} part="This pane">
-            <Inputs />
+      <Margin
+        inputs={
+          <section key={subject} id="inputs" tabIndex={-1} className="inputs" aria-label={title}>
+            <h2>{title}</h2>
+            <RoomPart part="This pane">
+              <Inputs />
+            </RoomPart>
+          </section>
+        }
+        findings={
+          <RoomPart part="The list of findings">
+            <FindingsPanel />
           </RoomPart>
-        </section>
-        <RoomPart part="The list of findings">
-          <FindingsPanel />
-        </RoomPart>
-      </aside>
+        }
+      />
     </div>
   );
 }

@@ -12,6 +12,7 @@ import { signed } from '../charts/signed';
 import { Progress } from '../controls/Progress';
 import { useProject, useSession } from '../state/session';
 import { usePlaces, type FoundPlaces } from './places-store';
+import { scrollable } from '../controls/scrollable';
 
 export function PlaceTable(): ReactElement {
   const { share, answer, failure, start, stop } = usePlaces();
@@ -27,7 +28,7 @@ export function PlaceTable(): ReactElement {
         {share === null ? null : <Progress share={share} label="Trying places" onStop={stop} />}
         <span className="readout">{share === null && answer ? proof(answer) : ''}</span>
       </figcaption>
-      <div className="table-box">
+      <div className="table-box" {...scrollable('Places found')}>
         {failure ? <p className="complaint">{failure}</p> : null}
         {stale ? <p className="hint">The room has changed since: search again.</p> : null}
         {answer?.found.search ? (

@@ -40,7 +40,7 @@ export function AbsorptionShares({ band, project, onChoose }: AbsorptionSharesPr
         </label>
         <span className="readout">{total.toFixed(1)} m²</span>
       </figcaption>
-      <ol className="shares">
+      <ol className="shares" tabIndex={0} aria-label="What absorbs">
         {rows.map((row) => (
           <li key={row.key} title={row.title}>
             <span className="share-what">

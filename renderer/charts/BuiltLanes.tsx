@@ -9,8 +9,10 @@ import type { BuiltMode, BuiltModes } from '../../core/analysis/built-modes';
 import { modeKind, type ModeOrder, type ShellMode } from '../../core/modes/shell-modes';
 import { builtMeant, useTone, type Tone } from '../field/tone';
 import { AxialNames } from './AxialNames';
+import { ChartWalker } from './ChartWalker';
 import { builtModeName, modeName } from './mode-name';
 import { Solving } from './Solving';
+import { tickCount } from './tick-count';
 import { useBoxSize } from './use-box-size';
 import { signed } from './signed';
 
@@ -54,13 +56,7 @@ export function BuiltLanes({ shell, built, limitHz }: BuiltLanesProps): ReactEle
       return best;
     };
     const mode = below ? nearest(modes) : null;
-    if (mode) {
-      const { frequencyHz, likeShell } = mode;
-      return {
-        tone: { kind: 'mode', of: 'built', frequencyHz, order: likeShell },
-        text: builtText(mode),
-      };
-    }
+    if (mode) return pointedBuilt(mode);
     const plain = below ? null : nearest(shown);
     if (!plain) return null;
     const { frequencyHz, order, kind } = plain;
@@ -73,6 +69,10 @@ export function BuiltLanes({ shell, built, limitHz }: BuiltLanesProps): ReactEle
     const box = event.currentTarget.getBoundingClientRect();
     return point(event.clientX - box.left, event.clientY - box.top);
   };
+  const walked =
+    pointed?.tone.of === 'built'
+      ? modes.findIndex(({ frequencyHz }) => frequencyHz === pointed.tone.frequencyHz)
+      : -1;
   const meant = builtMeant(tone, modes);
   const isPointed = (of: 'shell' | 'built', frequencyHz: number): string =>
     pointed?.tone.of === of && pointed.tone.frequencyHz === frequencyHz ? ' pointed' : '';
@@ -105,7 +105,7 @@ export function BuiltLanes({ shell, built, limitHz }: BuiltLanesProps): ReactEle
               if (found) choose(found.tone);
             }}
           >
-            {x.ticks(limitHz / 20).map((hz) => (
+            {x.ticks(tickCount(width - LEFT - RIGHT, limitHz / 20)).map((hz) => (
               <g key={hz}>
                 <line className="grid" x1={x(hz)} x2={x(hz)} y1={TOP} y2={axis} />
                 <text className="tick-label" x={x(hz)} y={height - 8} textAnchor="middle">
@@ -146,9 +146,32 @@ export function BuiltLanes({ shell, built, limitHz }: BuiltLanesProps): ReactEle
             ))}
           </svg>
         ) : null}
+        <ChartWalker
+          label="Modes as built, from the lowest"
+          count={modes.length}
+          at={walked === -1 ? null : walked}
+          text={pointed?.text ?? ''}
+          onWalk={(at) => {
+            const mode = modes[at];
+            setPointed(mode ? pointedBuilt(mode) : null);
+          }}
+          onLeave={() => setPointed(null)}
+          onChoose={(at) => {
+            const mode = modes[at];
+            if (mode) choose(pointedBuilt(mode).tone);
+          }}
+        />
       </div>
     </figure>
   );
+}
+
+function pointedBuilt(mode: BuiltMode): Pointed {
+  const { frequencyHz, likeShell } = mode;
+  return {
+    tone: { kind: 'mode', of: 'built', frequencyHz, order: likeShell },
+    text: builtText(mode),
+  };
 }
 
 const TALL = { axial: 1, tangential: 0.75, oblique: 0.5 } as const;

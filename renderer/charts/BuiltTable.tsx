@@ -5,6 +5,7 @@ import type { BuiltModes } from '../../core/analysis/built-modes';
 import { builtMeant, useTone } from '../field/tone';
 import { builtModeName, modeName } from './mode-name';
 import { signed } from './signed';
+import { scrollable } from '../controls/scrollable';
 
 export function BuiltTable({ built }: { readonly built: BuiltModes | null }): ReactElement {
   const { tone, choose } = useTone();
@@ -12,7 +13,7 @@ export function BuiltTable({ built }: { readonly built: BuiltModes | null }): Re
   return (
     <figure className="chart" aria-label="Shift of each mode">
       <figcaption>Shift of each mode</figcaption>
-      <div className="table-box">
+      <div className="table-box" {...scrollable('Modes as built')}>
         {built ? (
           <table>
             <thead>

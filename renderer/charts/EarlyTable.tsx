@@ -7,6 +7,7 @@ import type { SeatReflection } from '../../core/reflections/early-at-seat';
 import { EARLY_LIMIT, EARLY_LIMIT_SOURCE } from '../../core/reflections/early-limit';
 import { levelText } from '../speakers/use-early';
 import { FaceMark } from './FaceMark';
+import { scrollable } from '../controls/scrollable';
 
 export interface EarlyTableProps {
   /** Whose sound, and where it is heard. */
@@ -28,7 +29,7 @@ export function EarlyTable(props: EarlyTableProps): ReactElement {
         <span title={EARLY_LIMIT_SOURCE}>Face by face</span>
         <span className="readout">{of}</span>
       </figcaption>
-      <div className="table-box">
+      <div className="table-box" {...scrollable('Early reflections')}>
         <table>
           <thead>
             <tr>

@@ -9,7 +9,9 @@ import type { ModesResult } from '../../core/analysis/analyze';
 import type { ModeKind, ShellMode } from '../../core/modes/shell-modes';
 import { useTone, type Tone } from '../field/tone';
 import { AxialNames } from './AxialNames';
+import { ChartWalker } from './ChartWalker';
 import { modeName } from './mode-name';
+import { tickCount } from './tick-count';
 import { useBoxSize } from './use-box-size';
 
 const LEFT = 104;
@@ -57,13 +59,17 @@ export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
     return best;
   };
 
+  const paint = ({ frequencyHz, order }: ShellMode): void =>
+    choose({ kind: 'mode', of: 'shell', frequencyHz, order });
+  const walked = pointed === null ? -1 : modes.shell.indexOf(pointed);
+
   return (
     <figure className="chart" aria-label="Modes of the room to 200 Hz">
       <figcaption>
         Modes to 200 Hz
         <span className="readout" aria-live="polite">
           {pointed
-            ? `${pointed.frequencyHz.toFixed(1)} Hz  ${modeName(pointed.order)}  ${pointed.kind}`
+            ? readout(pointed)
             : `${modes.shell.length} modes${modes.exactShape ? '' : ' of the plain shell'}`}
         </span>
       </figcaption>
@@ -78,9 +84,7 @@ export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
             onPointerLeave={() => setPointed(null)}
             onClick={(event) => {
               const found = pointedAt(event);
-              if (!found) return;
-              const { frequencyHz, order } = found;
-              choose({ kind: 'mode', of: 'shell', frequencyHz, order });
+              if (found) paint(found);
             }}
           >
             <defs>
@@ -97,7 +101,7 @@ export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
                 height={inner}
               />
             ) : null}
-            {x.ticks(10).map((hz) => (
+            {x.ticks(tickCount(width - LEFT - RIGHT, 10)).map((hz) => (
               <g key={hz}>
                 <line className="grid" x1={x(hz)} x2={x(hz)} y1={TOP} y2={height - BOTTOM} />
                 <text className="tick-label" x={x(hz)} y={height - 8} textAnchor="middle">
@@ -182,10 +186,25 @@ export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
             <SchroederLine modes={modes} x={x} bottom={height - BOTTOM} right={width - RIGHT} />
           </svg>
         ) : null}
+        <ChartWalker
+          label="Modes from the lowest"
+          count={modes.shell.length}
+          at={walked === -1 ? null : walked}
+          text={pointed ? readout(pointed) : ''}
+          onWalk={(at) => setPointed(modes.shell[at] ?? null)}
+          onLeave={() => setPointed(null)}
+          onChoose={(at) => {
+            const mode = modes.shell[at];
+            if (mode) paint(mode);
+          }}
+        />
       </div>
     </figure>
   );
 }
+
+const readout = ({ frequencyHz, order, kind }: ShellMode): string =>
+  `${frequencyHz.toFixed(1)} Hz  ${modeName(order)}  ${kind}`;
 
 const isChosen = (mode: ShellMode, tone: Tone | null): boolean =>
   tone?.kind === 'mode' && tone.of === 'shell' && tone.order?.join() === mode.order.join();

@@ -7,6 +7,7 @@ import type { Point, Subwoofer } from '../../core/room/project';
 import { useFineModes, useRoomField } from '../field/use-painting';
 import { builtModeName, modeName } from './mode-name';
 import { signed } from './signed';
+import { scrollable } from '../controls/scrollable';
 
 const MOST = 5;
 /** Phases this near to a quarter turn neither add nor take away, degrees. */
@@ -40,7 +41,7 @@ export function ModesBehind(props: ModesBehindProps): ReactElement {
         {frequencyHz === null ? 'What is behind it' : `Behind ${frequencyHz.toFixed(1)} Hz`}
         <span className="readout">{seatName}</span>
       </figcaption>
-      <div className="table-box">
+      <div className="table-box" {...scrollable('Modes at this frequency')}>
         {found.length === 0 ? (
           <p className="empty">
             {frequencyHz === null

@@ -6,6 +6,7 @@ import { formatLength, type LengthUnits } from '../../core/quantity/length';
 import { MINDED_HZ, notchAdvice } from '../../core/reflections/notch-remedy';
 import { FaceMark } from './FaceMark';
 import type { WallNotch } from '../speakers/use-walls';
+import { scrollable } from '../controls/scrollable';
 
 const METHOD =
   'First notch of each face alone, at c / (2 x path difference); depth from distance and absorption. Image sources: Kuttruff, Room Acoustics (from memory)';
@@ -30,7 +31,7 @@ export function NotchTable(props: NotchTableProps): ReactElement {
         <span title={METHOD}>First notches</span>
         {seat}
       </figcaption>
-      <div className="table-box">
+      <div className="table-box" {...scrollable('Notches')}>
         <table>
           <thead>
             <tr>

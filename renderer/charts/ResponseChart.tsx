@@ -7,6 +7,7 @@ import { scaleLinear, scaleLog } from 'd3-scale';
 import { useState, type MouseEvent, type ReactElement } from 'react';
 import { assumedText } from '../../core/analysis/room-field';
 import { RESPONSE_RANGE_HZ, type SeatResponses } from '../../core/analysis/seat-response';
+import { ChartWalker } from './ChartWalker';
 import { useBoxSize } from './use-box-size';
 import { seatKey } from '../state/seat-names';
 import { signed } from './signed';
@@ -143,6 +144,15 @@ export function ResponseChart(props: ResponseChartProps): ReactElement {
             />
           </svg>
         ) : null}
+        <ChartWalker
+          label="Frequencies from the lowest"
+          count={frequenciesHz.length}
+          at={at}
+          text={at === null ? '' : readout(responses, seat, at)}
+          onWalk={setPointed}
+          onLeave={() => setPointed(null)}
+          onChoose={(found) => onChoose(frequenciesHz[found] ?? 20)}
+        />
       </div>
     </figure>
   );

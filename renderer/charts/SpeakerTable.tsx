@@ -4,6 +4,7 @@ import type { ReactElement } from 'react';
 import { formatLength, type LengthUnits } from '../../core/quantity/length';
 import type { SpeakerResult } from '../../core/speakers/judge';
 import type { Layout } from '../../core/speakers/layouts';
+import { scrollable } from '../controls/scrollable';
 
 export interface SpeakerTableProps {
   readonly layout: Layout | null;
@@ -21,7 +22,7 @@ export function SpeakerTable(props: SpeakerTableProps): ReactElement {
         Angles, distance, delay and level
         <span className="readout">{layout?.source}</span>
       </figcaption>
-      <div className="table-box">
+      <div className="table-box" {...scrollable('Loudspeakers')}>
         <table>
           <thead>
             <tr>

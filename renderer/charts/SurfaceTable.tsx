@@ -4,6 +4,7 @@ import type { ReactElement } from 'react';
 import { faceName } from '../../core/room/faces';
 import { finishLookup } from '../../core/room/finishes';
 import { useAnalysis, useProject } from '../state/session';
+import { scrollable } from '../controls/scrollable';
 
 export function SurfaceTable(): ReactElement {
   const project = useProject();
@@ -17,7 +18,7 @@ export function SurfaceTable(): ReactElement {
           {geometry.surfaceM2.toFixed(2)} m² around {geometry.volumeM3.toFixed(2)} m³
         </span>
       </figcaption>
-      <div className="table-box">
+      <div className="table-box" {...scrollable('Surfaces')}>
         <table>
           <tbody>
             {geometry.surfaces.map((surface) => (

@@ -4,6 +4,7 @@ import { scaleBand, scaleLinear } from 'd3-scale';
 import type { ReactElement } from 'react';
 import type { BandCount } from '../../core/modes/mode-count';
 import type { ModeKind } from '../../core/modes/shell-modes';
+import { tickCount } from './tick-count';
 import { useBoxSize } from './use-box-size';
 
 const LEFT = 12;
@@ -18,6 +19,8 @@ export function ThirdOctaves({ bands }: { readonly bands: readonly BandCount[] }
     bands.map((band) => String(band.nominalHz)),
     [LEFT, Math.max(LEFT + 10, width - RIGHT)],
   ).padding(0.22);
+  // Where the bars stand close, every second or third has its figure.
+  const every = Math.ceil(bands.length / tickCount(1.5 * (width - LEFT - RIGHT), bands.length));
   const most = Math.max(1, ...bands.map((band) => band.count));
   const y = scaleLinear([0, most], [height - BOTTOM, TOP]);
   return (
@@ -51,7 +54,7 @@ export function ThirdOctaves({ bands }: { readonly bands: readonly BandCount[] }
               </g>
             ))}
             <line className="axis" x1={LEFT} x2={width - RIGHT} y1={y(0)} y2={y(0)} />
-            {bands.map((band) => {
+            {bands.map((band, i) => {
               const left = x(String(band.nominalHz)) ?? 0;
               let below = 0;
               return (
@@ -78,14 +81,16 @@ export function ThirdOctaves({ bands }: { readonly bands: readonly BandCount[] }
                   >
                     {band.count}
                   </text>
-                  <text
-                    className="tick-label"
-                    x={left + x.bandwidth() / 2}
-                    y={height - 8}
-                    textAnchor="middle"
-                  >
-                    {band.nominalHz === 31.5 ? '31' : band.nominalHz}
-                  </text>
+                  {i % every === 0 ? (
+                    <text
+                      className="tick-label"
+                      x={left + x.bandwidth() / 2}
+                      y={height - 8}
+                      textAnchor="middle"
+                    >
+                      {band.nominalHz === 31.5 ? '31' : band.nominalHz}
+                    </text>
+                  ) : null}
                 </g>
               );
             })}

@@ -1,5 +1,6 @@
 /** Tags of the loudspeakers. */
 
+import type { SpeakerResult } from '../../core/speakers/judge';
 import type { Point } from '../../core/room/project';
 import { speakerBox } from '../../core/speakers/box';
 import { WALL_CLEARANCE_M } from '../../core/speakers/nominal-place';
@@ -38,6 +39,14 @@ function besideSpeaker({ view, analysis, project }: LabelContext, position: Poin
   return [x, y, z + (below ? 0.1 : -0.1)];
 }
 
+/** What the tag shows: who speaks to the program must be able to say what is seen. */
+function tagText(short: string, speaker: SpeakerResult | undefined): string {
+  if (!speaker) return short;
+  const up = speaker.elevationDeg;
+  const height = Math.abs(up) < 0.5 ? '' : ` ${up > 0 ? '↑' : '↓'}${Math.abs(up).toFixed(0)}°`;
+  return `${short} ${Math.round(speaker.azimuthDeg) || 0}°${height}`;
+}
+
 /** The tag of one loudspeaker: its angle, whether it is within its window, and a handle to drag it. */
 export function speakerLabel(context: LabelContext, label: string): PlacedLabel {
   const { analysis, stage, change, hold, started, channel, place } = context;
@@ -55,7 +64,7 @@ export function speakerLabel(context: LabelContext, label: string): PlacedLabel 
     node: (
       <DragHandle
         className={`speaker-chip${inRange ? '' : ' outside'}${marked ? ' marked' : ''}`}
-        label={`${name}, azimuth ${speaker?.azimuthDeg.toFixed(1) ?? ''}, elevation ${speaker?.elevationDeg.toFixed(1) ?? ''} degrees, ${inRange ? 'within' : 'outside'} its window: drag, or arrow keys`}
+        label={`${tagText(known?.short ?? label, speaker)}: ${name}, azimuth ${speaker?.azimuthDeg.toFixed(1) ?? ''}, elevation ${speaker?.elevationDeg.toFixed(1) ?? ''} degrees, ${inRange ? 'within' : 'outside'} its window: drag, or arrow keys`}
         stage={stage}
         onStart={takeHold(context)}
         onEnd={() => hold(false)}

@@ -1,6 +1,6 @@
 /** Which of the open subjects shows what a finding speaks of. */
 
-import type { Subject } from '../../core/findings/finding';
+import { SUBJECTS, type Subject } from '../../core/findings/finding';
 import type { OpenSubject } from '../state/session';
 
 export const SHOWN_IN: Readonly<Record<Subject, OpenSubject>> = {
@@ -12,3 +12,7 @@ export const SHOWN_IN: Readonly<Record<Subject, OpenSubject>> = {
   bass: 'bass',
   decay: 'decay',
 };
+
+/** The subjects of findings that an open subject of the window shows. */
+export const shownUnder = (open: OpenSubject): readonly Subject[] =>
+  SUBJECTS.filter((subject) => SHOWN_IN[subject] === open);

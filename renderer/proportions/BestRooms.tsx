@@ -6,6 +6,7 @@ import type { ShellSize } from '../../core/room/project';
 import { isSame } from '../../core/room/same';
 import { useProject, useSession } from '../state/session';
 import { useProportions } from './proportions-store';
+import { scrollable } from '../controls/scrollable';
 
 /** `3.85 × 6.00 × 2.26 m`, or feet and inches. */
 function sizeText({ width, length, height }: ShellSize, units: LengthUnits): string {
@@ -31,7 +32,7 @@ export function BestRooms(): ReactElement {
           </span>
         ) : null}
       </figcaption>
-      <div className="table-box">
+      <div className="table-box" {...scrollable('Rooms found')}>
         {search.kind === 'none' ? (
           <p className="empty">
             The search tries every size that the bay allows, on the carpenter’s step.

@@ -12,7 +12,7 @@ export function CriteriaTable(): ReactElement {
         Criteria
         <span className="readout">they disagree; unevenness ranks the search</span>
       </figcaption>
-      <ul className="criteria">
+      <ul className="criteria" tabIndex={0} aria-label="Criteria">
         {CRITERIA.map((name) => (
           <CriterionLine key={name} criterion={spacing[name]} />
         ))}

@@ -5,15 +5,8 @@ import type { Severity } from '../../core/findings/finding';
 import { SHOWN_IN } from '../findings/shown-in';
 import { SeverityMark } from '../findings/SeverityMark';
 import { useFindings } from '../findings/use-findings';
-import { OPEN_SUBJECTS, useSession, type OpenSubject } from '../state/session';
-
-const TITLES: Readonly<Record<OpenSubject, { title: string; about: string }>> = {
-  shell: { title: 'Shell', about: 'size and modes' },
-  fittings: { title: 'Fittings', about: 'ducts, risers, closets' },
-  speakers: { title: 'Speakers', about: 'angles and places' },
-  bass: { title: 'Bass', about: 'subwoofers, every seat' },
-  decay: { title: 'Decay', about: 'finishes and time' },
-};
+import { OPEN_SUBJECTS, useSession } from '../state/session';
+import { SUBJECT_TITLES } from '../subjects/subject-titles';
 
 export function SubjectIndex(): ReactElement {
   const subject = useSession((session) => session.subject);
@@ -33,8 +26,8 @@ export function SubjectIndex(): ReactElement {
                 onClick={() => setSubject(name)}
               >
                 <span className="subject-number">{i + 1}</span>
-                <span className="subject-title">{TITLES[name].title}</span>
-                <span className="subject-about">{TITLES[name].about}</span>
+                <span className="subject-title">{SUBJECT_TITLES[name].title}</span>
+                <span className="subject-about">{SUBJECT_TITLES[name].about}</span>
                 {worst ? (
                   <span className="subject-findings">
                     <SeverityMark severity={worst} /> {here.length}

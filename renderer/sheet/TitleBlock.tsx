@@ -1,6 +1,6 @@
 /** The title block of the sheet: what room, what size, which view, which revision, when. */
 
-import { useState, type ReactElement } from 'react';
+import { useEffect, useState, type ReactElement } from 'react';
 import { formatLength } from '../../core/quantity/length';
 import { fileOf, isUnsaved, useProject, useSession, type View } from '../state/session';
 import { localDate } from './local-date';
@@ -20,6 +20,9 @@ export function TitleBlock(): ReactElement {
   const file = useSession((session) => fileOf(session).name);
   const unsaved = useSession(isUnsaved);
   const { width, length, height } = project.room.size;
+  useEffect(() => {
+    document.title = `${unsaved ? 'Not saved: ' : ''}${project.name} · Roomwright`;
+  }, [unsaved, project.name]);
   const size = [width, length, height].map((side) => formatLength(side, units)).join(' × ');
   return (
     <div className="title-block" aria-label="Title block">
@@ -33,7 +36,7 @@ export function TitleBlock(): ReactElement {
           <dt>view</dt>
           <dd>{VIEW_TITLES[view]}</dd>
         </div>
-        <div>
+        <div className="revision-cell">
           <dt>revision</dt>
           <dd>{revision}</dd>
         </div>
@@ -44,8 +47,8 @@ export function TitleBlock(): ReactElement {
         <div className="file-cell">
           <dt>file</dt>
           <dd>
-            {file}
-            {unsaved ? ' · not saved' : ''}
+            <span className="file-name">{file}</span>
+            {unsaved ? <span className="save-state"> · not saved</span> : null}
           </dd>
         </div>
       </dl>

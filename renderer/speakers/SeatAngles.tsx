@@ -7,6 +7,7 @@ import { useAnalysis, useProject, useSession } from '../state/session';
 import { useSpeakerEvidence } from './evidence-store';
 import { seatKey, seatName } from '../state/seat-names';
 import { signed } from '../charts/signed';
+import { scrollable } from '../controls/scrollable';
 
 /** Seats farther off the axis than this hear less treble from most boxes, degrees (common practice). */
 const WIDE_DEG = 30;
@@ -30,7 +31,7 @@ export function SeatAngles(): ReactElement {
           <span>◇ over {WIDE_DEG}° off the axis</span>
         </span>
       </figcaption>
-      <div className="table-box">
+      <div className="table-box" {...scrollable('Angles at every seat')}>
         {table.cells.length === 0 ? (
           <p className="empty">No loudspeaker or no seat has a place yet: see the findings.</p>
         ) : (

@@ -46,6 +46,7 @@ describe.runIf(browserOrSkip())('decay, in the window', () => {
     await page.keyboard.press('Enter');
     const finding = page.locator('.finding', { hasText: 'out of its face' });
     expect(await finding.count()).toBe(1);
+    await finding.locator('.finding-head').click();
     await finding.getByRole('button', { name: 'Apply' }).click();
     expect(await finding.count()).toBe(0);
     expect(await page.getByLabel('panel-1 above the floor').inputValue()).toBe('1.20 m');

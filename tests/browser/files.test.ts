@@ -68,6 +68,7 @@ describe.runIf(browserOrSkip())('room files, in the window', () => {
     const { page } = await open();
     await chooseFile(page, 'out.room.json', BAY.replace('[4.08,', '[5.4,'));
     const finding = page.locator('.finding', { hasText: 'Right surround stands 1.20 m outside' });
+    await finding.locator('.finding-head').click();
     await finding.getByRole('button', { name: 'Apply' }).first().click();
     expect(await finding.count()).toBe(0);
   });

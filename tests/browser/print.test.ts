@@ -18,7 +18,9 @@ describe.runIf(browserOrSkip())('the sheet on paper', () => {
       expect(await page.locator(hidden).first().isVisible()).toBe(false);
     }
     expect(await page.locator('.drawing canvas').isVisible()).toBe(true);
-    expect(await page.locator('.finding').first().isVisible()).toBe(true);
+    // Paper cannot be pressed: every finding is printed with what it says.
+    expect(await page.locator('.finding-more').first().isVisible()).toBe(true);
+    expect(await page.locator('.finding-more').last().isVisible()).toBe(true);
     const board = await page.evaluate<{ width: number; height: number }>(BOX('.board'));
     expect(board.width).toBeLessThanOrEqual(1046);
     expect(board.height).toBeLessThanOrEqual(716);

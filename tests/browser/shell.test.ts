@@ -117,10 +117,9 @@ describe.runIf(browserOrSkip())('the shell, in the window', () => {
   it('applies a remedy with one press, and undo takes it back', async () => {
     const { page } = await open();
     const before = await page.locator('.finding').count();
-    await page
-      .locator('.finding', { hasText: 'Left surround has azimuth' })
-      .getByRole('button', { name: 'Apply' })
-      .click();
+    const finding = page.locator('.finding', { hasText: 'Left surround has azimuth' });
+    await finding.locator('.finding-head').click();
+    await finding.getByRole('button', { name: 'Apply' }).click();
     expect(await page.locator('.finding').count()).toBe(before - 1);
     expect(await undoButton(page).innerText()).toContain('Left surround');
     await undoButton(page).click();
