@@ -7,7 +7,7 @@ import { bandGrid, DEFAULT_BAND_HZ } from '../bass/transfer';
 import { scaled } from '../quantity/slices';
 import { seatSpread, type SeatSpread } from '../response/seats';
 import type { Point, Project } from '../room/project';
-import { referenceSeat, seatsOf, type Seat } from '../room/seats';
+import { listeningPlaces, referencePlace, type ListeningPlace } from '../room/seats';
 import { isInTheOpen } from '../room/space';
 import type { ShapeModes } from '../shape-modes/shape-modes';
 import { roomTransfer } from './room-transfer';
@@ -19,16 +19,17 @@ const PER_OCTAVE = 48;
 /** Level at one seat, dB re one source in the free field at 1 m; null where nothing is heard there. */
 export interface SeatResponse {
   readonly row: string;
-  /** From 1. */
-  readonly seat: number;
+  /** From 1; null in the middle of the row, between two seats. */
+  readonly seat: number | null;
   readonly levelDb: Float64Array | null;
 }
 
 export interface SeatResponses {
   readonly frequenciesHz: Float64Array;
   readonly of: 'shell' | 'built';
+  /** Every seat, the reference place among them where that is none of the seats. */
   readonly seats: readonly SeatResponse[];
-  /** Over the seats that hear something; null without any. */
+  /** Over the seats that hear something; null without any. A place without a seat does not count. */
   readonly spread: SeatSpread | null;
   /** Over the band and the frequencies of the search for places, so that both agree; null likewise. */
   readonly figures: SeatFigures | null;
@@ -46,7 +47,7 @@ export function* seatResponses(
   const { frequenciesHz, judged } = responseGrid();
   const { room } = project;
   const subs = project.speakers.subwoofers.filter((sub) => isInTheOpen(sub.position, room));
-  const seats = seatsOf(project);
+  const seats = listeningPlaces(project);
   const heard = subs.length > 0 ? seats.filter((seat) => isInTheOpen(seat.position, room)) : [];
   const ears = withReference(project, heard);
   const { outcome, defaulted } = yield* scaled(
@@ -63,6 +64,7 @@ export function* seatResponses(
   const set: readonly Driven[] = presentSet(subs, 0);
   const all = outcome.ok ? drivenLevels(outcome.transfer, set) : [];
   const levels = all.slice(0, heard.length);
+  const ofSeats = levels.filter((_, i) => heard[i]?.seat !== null);
   const inBand = (level: Float64Array): Float64Array =>
     Float64Array.from(judged, (f) => level[f] ?? 0);
   const atReference = all[ears.reference];
@@ -74,10 +76,10 @@ export function* seatResponses(
       seat: seat.seat,
       levelDb: levels[heard.indexOf(seat)] ?? null,
     })),
-    spread: seatSpread(levels),
+    spread: seatSpread(ofSeats),
     figures: seatFigures(
       inBand(frequenciesHz),
-      levels.map(inBand),
+      ofSeats.map(inBand),
       atReference ? inBand(atReference) : null,
     ),
     defaulted,
@@ -103,10 +105,10 @@ function responseGrid(): {
 /** The ears of `seats`, and those of the reference place where it is none of them; its number, or -1. */
 export function withReference(
   project: Project,
-  seats: readonly Seat[],
+  seats: readonly ListeningPlace[],
 ): { readonly places: readonly Point[]; readonly reference: number } {
   const places = seats.map((seat) => seat.position);
-  const at = referenceSeat(project)?.position;
+  const at = referencePlace(project)?.position;
   if (!at || seats.length === 0 || !isInTheOpen(at, project.room)) return { places, reference: -1 };
   const known = places.findIndex((place) => place.every((value, n) => value === at[n]));
   return known >= 0

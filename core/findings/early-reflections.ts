@@ -5,7 +5,7 @@ import { faceAxes, faceName, patchSide } from '../room/faces';
 import { finishLookup } from '../room/finishes';
 import type { Edit } from '../room/edits';
 import type { Patch } from '../room/project';
-import { referenceSeat } from '../room/seats';
+import { referencePlace } from '../room/seats';
 import {
   EARLY_LIMIT,
   EARLY_LIMIT_SOURCE,
@@ -27,7 +27,7 @@ const MOST_PANELS = 6;
 
 export function earlyReflectionFindings(context: FindingContext): readonly Finding[] {
   const { project, speedMS } = context;
-  const reference = referenceSeat(project);
+  const reference = referencePlace(project);
   // The limit is one for the listening position; what other seats get is shown with the loudspeakers.
   const heard = earlyReflections(project, speedMS, EARLY_LIMIT, reference ? [reference] : []);
   const faces = facesOverLimit(heard);

@@ -4,7 +4,13 @@ import { METRES_PER_INCH } from '../quantity/length';
 import { FACE_NORMALS, patchSide } from '../room/faces';
 import { mapPoint } from '../room/point';
 import { MOUNTS, type Mount, type Point, type Project } from '../room/project';
-import { referenceSeat, seatsOf, type Seat } from '../room/seats';
+import {
+  isSamePlace,
+  referencePlace,
+  seatsOf,
+  type ListeningPlace,
+  type Seat,
+} from '../room/seats';
 import { speakerBox, type SpeakerBox } from '../speakers/box';
 import { placedOf } from '../speakers/judge';
 import { layoutOf, type Layout } from '../speakers/layouts';
@@ -30,8 +36,8 @@ export interface PlacerOptions {
 export interface Site {
   readonly project: Project;
   readonly layout: Layout;
-  readonly reference: Seat;
-  /** All seats but the reference seat. */
+  readonly reference: ListeningPlace;
+  /** All seats but one that is the reference place. */
   readonly others: readonly Seat[];
   readonly obstacles: readonly Obstacle[];
   /** What stays where it is. */
@@ -43,15 +49,13 @@ export interface Site {
 /** Null where the layout is not known or there is no seat. */
 export function siteOf(project: Project, options: PlacerOptions): Site | null {
   const layout = layoutOf(project.speakers.layout, project.speakers.recommendation);
-  const reference = referenceSeat(project);
+  const reference = referencePlace(project);
   if (!layout || !reference) return null;
   return {
     project,
     layout,
     reference,
-    others: seatsOf(project).filter(
-      ({ row, seat }) => row !== reference.row || seat !== reference.seat,
-    ),
+    others: seatsOf(project).filter((seat) => !isSamePlace(seat, reference)),
     obstacles: obstaclesIn(project),
     pinned: placedOf(project, layout)
       .filter((speaker) => speaker.pinned === true)

@@ -2,7 +2,7 @@
 
 import { finishLookup } from '../room/finishes';
 import type { Project } from '../room/project';
-import type { Seat } from '../room/seats';
+import type { ListeningPlace } from '../room/seats';
 import {
   EARLY_LIMIT,
   excessDb,
@@ -39,7 +39,7 @@ export function earlyAtSeat(
   project: Project,
   speedMS: number,
   channel: string,
-  seat: Seat,
+  seat: ListeningPlace,
   limit: EarlyLimit = EARLY_LIMIT,
 ): EarlyAtSeat {
   const speaker = project.speakers.placed.find((placed) => placed.channel === channel);

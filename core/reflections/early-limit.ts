@@ -13,7 +13,7 @@
 import type { OctaveHz } from '../quantity/bands';
 import { finishLookup } from '../room/finishes';
 import type { Project } from '../room/project';
-import { seatsOf, type Seat } from '../room/seats';
+import { seatsOf, type ListeningPlace } from '../room/seats';
 import { reflectingRoom, reflectionsBetween, type Hit, type ReflectionPath } from './image-sources';
 import { reflectionLevelDb, type FinishLookup } from './level';
 
@@ -44,7 +44,7 @@ export const EARLY_OCTAVES_HZ: readonly OctaveHz[] = [1000, 2000, 4000, 8000];
 /** One first-order reflection of one loudspeaker at one seat. */
 export interface EarlyReflection {
   readonly channel: string;
-  readonly seat: Seat;
+  readonly seat: ListeningPlace;
   readonly hit: Hit;
   readonly path: ReflectionPath;
   /** Loudest octave, and its level against the direct sound, dB. */
@@ -61,7 +61,7 @@ export function earlyReflections(
   project: Project,
   speedMS: number,
   limit: EarlyLimit = EARLY_LIMIT,
-  seats: readonly Seat[] = seatsOf(project),
+  seats: readonly ListeningPlace[] = seatsOf(project),
 ): readonly EarlyReflection[] {
   const reflecting = reflectingRoom(project.room);
   const finish = finishLookup(project);

@@ -32,6 +32,7 @@ export function defaultScreen(size: ShellSize): Screen {
     aspect: [16, 9],
     bottomM: 0.7,
     gain: 1,
+    soundThrough: false,
   };
 }
 

@@ -13,10 +13,12 @@ import type {
   PlacedSpeaker,
   Point,
   Project,
+  Reference,
   Room,
   RoomObject,
   Row,
   Screen,
+  Seating,
   ShellSize,
   Solid,
   Subwoofer,
@@ -26,6 +28,7 @@ import { heldProject } from './held';
 import { mountedWith, placedWith, type Mounting } from './placed-speakers';
 import { SIDES } from './project';
 import { resizeShell } from './resize';
+import { middleOf } from './seats';
 import { isSame } from './same';
 
 export type Edit =
@@ -50,7 +53,7 @@ export type Edit =
   /** Which published recommendation judges the angles. */
   | { readonly kind: 'recommendation'; readonly recommendation: string }
   | { readonly kind: 'row'; readonly id: string; readonly change: Partial<Omit<Row, 'id' | 'x'>> }
-  | { readonly kind: 'reference'; readonly row: string; readonly seat: number }
+  | { readonly kind: 'reference'; readonly reference: Reference }
   | { readonly kind: 'screen'; readonly change: Partial<Screen> }
   | { readonly kind: 'air'; readonly change: Partial<Air> }
   | { readonly kind: 'target'; readonly target: Target }
@@ -117,7 +120,7 @@ function edited(project: Project, edit: Edit): Project {
       );
       return {
         ...project,
-        seating: { ...project.seating, rows, reference: keptReference(project, rows) },
+        seating: { ...project.seating, rows, reference: keptReference(project.seating, rows) },
       };
     }
     case 'reference':
@@ -125,7 +128,7 @@ function edited(project: Project, edit: Edit): Project {
         ...project,
         seating: {
           ...project.seating,
-          reference: { ...project.seating.reference, row: edit.row, seat: edit.seat },
+          reference: movedReference(project.seating.reference, edit.reference),
         },
       };
     case 'screen':
@@ -158,11 +161,22 @@ function edited(project: Project, edit: Edit): Project {
   }
 }
 
-/** The reference seat, moved to the last seat of its row where the row has become shorter. */
-function keptReference(project: Project, rows: readonly Row[]): Project['seating']['reference'] {
-  const { reference } = project.seating;
-  const seats = rows.find((row) => row.id === reference.row)?.seats ?? reference.seat;
-  return reference.seat > seats ? { ...reference, seat: seats } : reference;
+/** The new place in the old one's fields: those that the program does not know stay. */
+function movedReference(old: Reference, next: Reference): Reference {
+  const kept = Object.entries(old).filter(([field]) => field !== 'seat' && field !== 'middle');
+  return { ...Object.fromEntries(kept), ...next };
+}
+
+/**
+ * The reference place where its row has got another number of seats: the middle stays the middle, and
+ * a seat that is gone gives way to the last one.
+ */
+function keptReference({ reference, rows }: Seating, next: readonly Row[]): Reference {
+  const old = rows.find(({ id }) => id === reference.row);
+  const row = next.find(({ id }) => id === reference.row);
+  if (!row || !old || !('seat' in reference) || row.seats === old.seats) return reference;
+  if (reference.seat === (old.seats + 1) / 2) return movedReference(reference, middleOf(row));
+  return reference.seat > row.seats ? { ...reference, seat: row.seats } : reference;
 }
 
 function withSolids(room: Room, solids: readonly Solid[]): Room {
@@ -217,7 +231,7 @@ export function editName(edit: Edit, project: Project): string {
     case 'row':
       return 'seat row';
     case 'reference':
-      return 'reference seat';
+      return 'reference place';
     case 'screen':
       return 'screen';
     case 'air':

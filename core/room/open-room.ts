@@ -10,7 +10,7 @@ import { ROOM_FORMAT, type Project } from './project';
 import { decodeUtf8, MAX_ROOM_BYTES, readJsonObject, utf8Bytes } from './read-json';
 import { referenceFaults } from './references';
 import { projectSchema } from './schema';
-import { middleSeat } from './seats';
+import { middleOf } from './seats';
 
 export type { Fault } from './fault';
 
@@ -80,7 +80,7 @@ function complete(data: ReturnType<typeof projectSchema.parse>): Project {
   const screen = defaultScreen(data.room.size);
   return {
     ...data,
-    seating: { ...data.seating, rows, reference: data.seating.reference ?? middleSeat(rows) },
+    seating: { ...data.seating, rows, reference: data.seating.reference ?? middleOf(rows[0]) },
     screen: {
       ...data.screen,
       widthM: data.screen.widthM ?? screen.widthM,

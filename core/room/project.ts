@@ -86,10 +86,16 @@ export interface Row {
   readonly eyeHeightM: number;
 }
 
+/**
+ * The place that angles are judged at: a seat, counted from 1 from the left hand of a person who faces
+ * the screen, or the middle of a row, where no seat need be.
+ */
+export type Reference =
+  { readonly row: string; readonly seat: number } | { readonly row: string; readonly middle: true };
+
 export interface Seating {
   readonly rows: readonly Row[];
-  /** Seats count from 1, from the left hand of a person who faces the screen. */
-  readonly reference: { readonly row: string; readonly seat: number };
+  readonly reference: Reference;
 }
 
 export interface Screen {
@@ -98,6 +104,8 @@ export interface Screen {
   /** Lower edge of the picture above the floor, m. */
   readonly bottomM: number;
   readonly gain: number;
+  /** True where the picture lets sound through, so that a loudspeaker can stand behind it. */
+  readonly soundThrough: boolean;
   /** Centre along x; the middle of the front wall where it is not given. */
   readonly centreX?: number;
 }
@@ -139,7 +147,7 @@ export interface PlacedSpeaker {
   readonly pinned?: boolean;
   /** Width, height and depth of the cabinet, m; a usual box where it is not given. */
   readonly boxM?: Point;
-  /** The reference seat where it is not given. */
+  /** The reference place where it is not given. */
   readonly aim?: Aim;
 }
 

@@ -205,7 +205,15 @@ export const projectSchema = group({
   ).default([]),
   seating: group({
     rows: list(row, 12).optional(),
-    reference: group({ row: rowName(), seat: whole('seats from the left', 1, 20) }).optional(),
+    reference: group({
+      row: rowName(),
+      seat: whole('seats from the left', 1, 20).optional(),
+      middle: z.literal(true, says('true, or left out where a seat is named')).optional(),
+    })
+      .refine(({ seat, middle }) => (seat === undefined) !== (middle === undefined), {
+        error: 'must have either "seat", the number of a seat, or "middle": true.',
+      })
+      .optional(),
   }).prefault({}),
   screen: group({
     widthM: metres(...SCREEN_LIMITS.widthM).optional(),
@@ -214,6 +222,7 @@ export const projectSchema = group({
       .default([16, 9]),
     bottomM: metres(...SCREEN_LIMITS.bottomM).optional(),
     gain: number('a screen gain', ...SCREEN_LIMITS.gain).default(1),
+    soundThrough: z.boolean(says('true or false')).default(false),
     centreX: coordinate().optional(),
   }).prefault({}),
   projector: group({

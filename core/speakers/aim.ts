@@ -2,13 +2,14 @@
 
 import { degrees } from '../quantity/angle';
 import type { PlacedSpeaker, Point, Project } from '../room/project';
-import { referenceSeat, seatsOf, type Seat } from '../room/seats';
+import { referencePlace, seatsOf, type ListeningPlace } from '../room/seats';
 import { speakerBox } from './box';
 import { directionVector } from './direction';
 
 export interface OffAxis {
   readonly row: string;
-  readonly seat: number;
+  /** Null in the middle of the row, between two seats. */
+  readonly seat: number | null;
   /** Degrees beside the axis, positive to the left as the loudspeaker looks, -180 to 180. */
   readonly horizontalDeg: number;
   /** Degrees above the axis, -90 to 90. */
@@ -19,7 +20,7 @@ export interface OffAxis {
 
 /**
  * Unit vector along which the baffle looks: as the file says. Where it says nothing, out of its wall for
- * one that is built in, which cannot turn, else at the reference seat; there too where the file names
+ * one that is built in, which cannot turn, else at the reference place; there too where the file names
  * a seat that is not there. Along the room where there is no seat at all.
  */
 export function aimVector(project: Project, speaker: PlacedSpeaker): Point {
@@ -32,18 +33,22 @@ export function aimVector(project: Project, speaker: PlacedSpeaker): Point {
   const named = aim
     ? seatsOf(project).find(({ row, seat }) => row === aim.seat.row && seat === aim.seat.seat)
     : undefined;
-  const ears = (named ?? referenceSeat(project))?.position;
+  const ears = (named ?? referencePlace(project))?.position;
   const towards = ears && unit(minus(ears, position));
   return towards ?? [0, 1, 0];
 }
 
-/** Every seat from the axis of one loudspeaker; on the axis itself all are 0. */
-export function coverage(project: Project, speaker: PlacedSpeaker): readonly OffAxis[] {
+/** Every place from the axis of one loudspeaker, all seats where none are named; on the axis itself all are 0. */
+export function coverage(
+  project: Project,
+  speaker: PlacedSpeaker,
+  places: readonly ListeningPlace[] = seatsOf(project),
+): readonly OffAxis[] {
   const axis = aimVector(project, speaker);
   // Straight up or down, the left of the axis is taken to be that of the room.
   const left = unit([axis[1], -axis[0], 0]) ?? [-1, 0, 0];
   const up = cross(left, axis);
-  return seatsOf(project).map(({ row, seat, position }: Seat): OffAxis => {
+  return places.map(({ row, seat, position }): OffAxis => {
     const way = unit(minus(position, speaker.position)) ?? axis;
     const [ahead, beside, above] = [dot(way, axis), dot(way, left), dot(way, up)];
     return {

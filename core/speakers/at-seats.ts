@@ -1,12 +1,12 @@
 /**
- * What every seat gets of an alignment that was made for the reference seat: angle, distance, and how
+ * What every seat gets of an alignment that was made for the reference place: angle, distance, and how
  * much later and louder each channel comes than there. By distance alone (1/c and the inverse distance
  * law): no directivity, no room.
  */
 
 import { speedOfSoundMS } from '../air/medium';
 import type { PlacedSpeaker, Project } from '../room/project';
-import { referenceSeat, seatsOf, type Seat } from '../room/seats';
+import { listeningPlaces, referencePlace, type ListeningPlace } from '../room/seats';
 import { coverage, type OffAxis } from './aim';
 import { directionFrom, type Direction } from './direction';
 import { degreesOutside, placedOf } from './judge';
@@ -15,10 +15,11 @@ import { layoutOf, type Channel } from './layouts';
 export interface AtSeat extends Direction {
   readonly channel: string;
   readonly row: string;
-  readonly seat: number;
-  /** Later (positive) than the channel arrives at the reference seat, ms. */
+  /** Null in the middle of the row, between two seats. */
+  readonly seat: number | null;
+  /** Later (positive) than the channel arrives at the reference place, ms. */
   readonly arrivalMs: number;
-  /** Louder (positive) than the channel is at the reference seat, dB. */
+  /** Louder (positive) than the channel is at the reference place, dB. */
   readonly levelDb: number;
   /** Degrees outside the channel's window as this seat hears it, azimuth and elevation together. */
   readonly outsideDeg: number;
@@ -36,10 +37,10 @@ export interface ChannelSpread {
   readonly worstOffAxisDeg: number;
 }
 
-/** What a listener at one seat hears between the channels: 0 at the reference seat. */
+/** What a listener at one place hears between the channels: 0 at the reference place. */
 export interface SeatSpread {
   readonly row: string;
-  readonly seat: number;
+  readonly seat: number | null;
   /** Greatest minus least arrival of the channels, ms. */
   readonly arrivalMs: number;
   /** Greatest minus least level of the channels, dB. */
@@ -48,7 +49,7 @@ export interface SeatSpread {
 }
 
 export interface SeatTable {
-  /** Channel by channel in the order of the file, and in each seat by seat. */
+  /** Channel by channel in the order of the file, and in each seat by seat, the reference place among them. */
   readonly cells: readonly AtSeat[];
   readonly channels: readonly ChannelSpread[];
   readonly seats: readonly SeatSpread[];
@@ -60,9 +61,9 @@ const LEAST_M = 0.01;
 /** The table of all channels of the layout that have a place, at all seats; empty without a seat. */
 export function atSeats(project: Project): SeatTable {
   const layout = layoutOf(project.speakers.layout, project.speakers.recommendation) ?? null;
-  const reference = referenceSeat(project);
+  const reference = referencePlace(project);
   if (!reference) return { cells: [], channels: [], seats: [] };
-  const seats = seatsOf(project);
+  const seats = listeningPlaces(project);
   const placed = placedOf(project, layout);
   const speedMS = speedOfSoundMS(project.air.temperatureC);
   const cells = placed.flatMap((speaker) => {
@@ -72,7 +73,7 @@ export function atSeats(project: Project): SeatTable {
   return {
     cells,
     channels: placed.map(({ channel }) => {
-      const own = cells.filter((cell) => cell.channel === channel);
+      const own = cells.filter((cell) => cell.channel === channel && cell.seat !== null);
       return {
         channel,
         levelDb: extent(own.map((cell) => cell.levelDb)),
@@ -100,12 +101,12 @@ function rowOf(
   project: Project,
   speaker: PlacedSpeaker,
   channel: Channel | undefined,
-  seats: readonly Seat[],
-  reference: Seat,
+  seats: readonly ListeningPlace[],
+  reference: ListeningPlace,
   speedMS: number,
 ): readonly AtSeat[] {
   const thereM = directionFrom(reference.position, speaker.position).distanceM;
-  const off = coverage(project, speaker);
+  const off = coverage(project, speaker, seats);
   return seats.flatMap(({ row, seat, position }, i): readonly AtSeat[] => {
     const direction = directionFrom(position, speaker.position);
     const offAxis = off[i];

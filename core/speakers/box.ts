@@ -8,7 +8,7 @@ import { faceAxes, type Axis } from '../room/faces';
 import { farCorner, mapPoint } from '../room/point';
 import type { Mount, PlacedSpeaker, Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
-import { referenceSeat } from '../room/seats';
+import { referencePlace } from '../room/seats';
 import { beforeFaceM, mountFaces, nearestFace, type MountFace } from './mount-face';
 
 /** A usual cabinet, m: width, height, depth (common practice). */
@@ -149,7 +149,7 @@ function standLooks(
   project: Project,
   position: Point,
 ): { readonly axis: Axis; readonly looks: -1 | 1 } {
-  const ears = referenceSeat(project)?.position;
+  const ears = referencePlace(project)?.position;
   if (!ears) return { axis: 1, looks: 1 };
   const [dx, dy] = [ears[0] - position[0], ears[1] - position[1]];
   return Math.abs(dx) > Math.abs(dy)

@@ -4,7 +4,7 @@ import { roundLength } from '../quantity/length';
 import { faceAxes, FACES_BY_AXIS, type Axis } from '../room/faces';
 import { mapPoint } from '../room/point';
 import type { PlacedSpeaker, Point, Project } from '../room/project';
-import { referenceSeat, seatsOf } from '../room/seats';
+import { referencePlace, seatsOf } from '../room/seats';
 import { isInTheOpen } from '../room/space';
 import { speakerBox, type SpeakerBox } from './box';
 import { directionFrom } from './direction';
@@ -31,7 +31,7 @@ export function clearPlace(
 ): Point | null {
   const box = speakerBox(project, speaker);
   const [u, v] = box.face ? faceAxes(box.face.side) : faceAxes(FACES_BY_AXIS[2]?.[0] ?? 'floor');
-  const ears = referenceSeat(project)?.position;
+  const ears = referencePlace(project)?.position;
   const steps = Math.round(REACH_M / STEP_M);
   const places: { readonly place: Point; readonly score: number }[] = [];
   for (let i = -steps; i <= steps; i++)

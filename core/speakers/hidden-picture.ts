@@ -2,11 +2,11 @@
 
 import type { Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
-import type { Seat } from '../room/seats';
+import type { ListeningPlace } from '../room/seats';
 import type { Box } from './box';
 
 export interface HiddenPicture {
-  readonly seat: Seat;
+  readonly seat: ListeningPlace;
   /** Width or height of the hidden part, the smaller of the two, m on the picture. */
   readonly depthM: number;
 }
@@ -19,7 +19,7 @@ export interface HiddenPicture {
 export function hiddenPicture(
   box: Box,
   project: Project,
-  seats: readonly Seat[],
+  seats: readonly ListeningPlace[],
 ): HiddenPicture | null {
   const picture = screenRect(project);
   let worst: HiddenPicture | null = null;

@@ -2,7 +2,7 @@
 
 import { speedOfSoundMS } from '../air/medium';
 import type { PlacedSpeaker, Point, Project } from '../room/project';
-import { referenceSeat } from '../room/seats';
+import { referencePlace } from '../room/seats';
 import { directionFrom, type Direction } from './direction';
 import { isKnownChannel, layoutOf, type Channel, type Layout } from './layouts';
 
@@ -63,7 +63,7 @@ export interface SpeakersResult {
 /** Judge every placed loudspeaker of the layout at the reference seat's ears. */
 export function judgeSpeakers(project: Project): SpeakersResult {
   const layout = layoutOf(project.speakers.layout, project.speakers.recommendation) ?? null;
-  const listening = referenceSeat(project)?.position ?? null;
+  const listening = referencePlace(project)?.position ?? null;
   const missing = (layout?.channels ?? []).filter(
     (channel) => !project.speakers.placed.some((speaker) => speaker.channel === channel.label),
   );

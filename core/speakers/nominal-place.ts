@@ -4,7 +4,7 @@ import { roundLength } from '../quantity/length';
 import { AXES } from '../room/faces';
 import { farCorner, mapPoint } from '../room/point';
 import type { Point, Project, Solid } from '../room/project';
-import { referenceSeat } from '../room/seats';
+import { referencePlace } from '../room/seats';
 import { isInTheOpen } from '../room/space';
 import { directionVector } from './direction';
 import type { Channel } from './layouts';
@@ -27,7 +27,7 @@ export function placeAtAngle(
   azimuthDeg: number,
   elevationDeg: number,
 ): Point | null {
-  const ears = referenceSeat(project)?.position;
+  const ears = referencePlace(project)?.position;
   if (!ears || !isInTheOpen(ears, project.room)) return null;
   const ray = directionVector(azimuthDeg, elevationDeg);
   const reachM = Math.min(

@@ -1,18 +1,19 @@
 /** The seat that low frequencies are looked at from: one choice for bass and for the near walls. */
 
 import { useMemo, type ReactElement } from 'react';
-import { referenceSeat, seatsOf, type Seat } from '../../core/room/seats';
+import { listeningPlaces, referencePlace, type ListeningPlace } from '../../core/room/seats';
 import { SelectField } from '../controls/SelectField';
-import { seatKey, seatName } from '../state/seat-names';
+import { seatKey, seatOption } from '../state/seat-names';
 import { useProject } from '../state/session';
 import { useResponses } from './response-store';
 
-/** The seat looked at: the chosen one, else the reference seat. */
-export function useLookedAt(): Seat | null {
+/** The seat looked at: the chosen one, else the reference place. */
+export function useLookedAt(): ListeningPlace | null {
   const project = useProject();
   const seat = useResponses((store) => store.seat);
   return useMemo(
-    () => seatsOf(project).find((known) => seatKey(known) === seat) ?? referenceSeat(project),
+    () =>
+      listeningPlaces(project).find((known) => seatKey(known) === seat) ?? referencePlace(project),
     [project, seat],
   );
 }
@@ -33,9 +34,9 @@ export function SeatChoice({
       groups={[
         {
           heading: '',
-          options: seatsOf(project).map((seat) => ({
+          options: listeningPlaces(project).map((seat) => ({
             value: seatKey(seat),
-            label: `${seatName(project, seat)} from the left`,
+            label: seatOption(project, seat),
           })),
         },
       ]}

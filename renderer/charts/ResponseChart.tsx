@@ -217,7 +217,7 @@ function rangeDb({ seats }: SeatResponses): readonly [number, number] {
 function describe({ of, spread, seats, defaulted }: SeatResponses): string {
   const assumed = defaulted > 0 ? `, ${assumedText(defaulted)}` : '';
   const room = `${of === 'built' ? 'as built' : 'plain shell'}${assumed}`;
-  const heard = seats.filter((seat) => seat.levelDb !== null).length;
+  const heard = seats.filter(({ seat, levelDb }) => seat !== null && levelDb !== null).length;
   if (!spread) return `${room}: no seat hears a subwoofer`;
   return heard > 1
     ? `${room}, mean spread over ${heard} seats ${spread.meanSpatialVarianceDb2.toFixed(1)} dB²`

@@ -2,7 +2,7 @@
 
 import { useMemo, type ReactElement } from 'react';
 import { atSeats, type AtSeat } from '../../core/speakers/at-seats';
-import { referenceSeat } from '../../core/room/seats';
+import { referencePlace } from '../../core/room/seats';
 import { useAnalysis, useProject, useSession } from '../state/session';
 import { useSpeakerEvidence } from './evidence-store';
 import { seatKey, seatName } from '../state/seat-names';
@@ -19,7 +19,7 @@ export function SeatAngles(): ReactElement {
   const chooseChannel = useSession((session) => session.chooseChannel);
   const { pointed, point } = useSpeakerEvidence();
   const table = useMemo(() => atSeats(project), [project]);
-  const reference = referenceSeat(project);
+  const reference = referencePlace(project);
   const cellOf = (label: string, key: string): AtSeat | undefined =>
     table.cells.find((cell) => cell.channel === label && seatKey(cell) === key);
   return (

@@ -2,7 +2,7 @@
 
 import { create } from 'zustand';
 import { useMemo } from 'react';
-import { referenceSeat, seatsOf, type Seat } from '../../core/room/seats';
+import { listeningPlaces, referencePlace, type ListeningPlace } from '../../core/room/seats';
 import { seatKey } from '../state/seat-names';
 import { useProject } from '../state/session';
 
@@ -24,12 +24,13 @@ export const useSpeakerEvidence = create<EvidenceStore>((set) => ({
   point: (pointed) => set({ pointed }),
 }));
 
-/** The seat that rays are drawn from: the one pointed at, else the reference seat. */
-export function useHearingSeat(): Seat | null {
+/** The seat that rays are drawn from: the one pointed at, else the reference place. */
+export function useHearingSeat(): ListeningPlace | null {
   const project = useProject();
   const pointed = useSpeakerEvidence((store) => store.pointed);
   return useMemo(
-    () => seatsOf(project).find((seat) => seatKey(seat) === pointed) ?? referenceSeat(project),
+    () =>
+      listeningPlaces(project).find((seat) => seatKey(seat) === pointed) ?? referencePlace(project),
     [project, pointed],
   );
 }

@@ -11,7 +11,7 @@ import {
 } from '../../core/reflections/early-at-seat';
 import { panelFor, type Panel } from '../../core/reflections/panel';
 import type { Point, Project } from '../../core/room/project';
-import type { Seat } from '../../core/room/seats';
+import type { ListeningPlace } from '../../core/room/seats';
 import { useProject, useSession } from '../state/session';
 import { useChosenSpeaker, type ChosenSpeaker } from './chosen-speaker';
 import { useHearingSeat, useSpeakerEvidence } from './evidence-store';
@@ -21,7 +21,7 @@ import { minused } from '../charts/signed';
 
 export interface Early {
   readonly speaker: ChosenSpeaker;
-  readonly seat: Seat;
+  readonly seat: ListeningPlace;
   readonly at: EarlyAtSeat;
   /** Earliest first. */
   readonly reflections: readonly SeatReflection[];
@@ -51,7 +51,7 @@ export function useEarly(isAsked = true): Early | null {
 /** Table, chart and drawing ask for the same; a room that is left takes its answers with it. */
 const kept = new WeakMap<Project, Map<string, EarlyAtSeat>>();
 
-function keptEarly(project: Project, channel: string, seat: Seat): EarlyAtSeat {
+function keptEarly(project: Project, channel: string, seat: ListeningPlace): EarlyAtSeat {
   const answers = kept.get(project) ?? new Map<string, EarlyAtSeat>();
   kept.set(project, answers);
   const key = `${channel} ${seatKey(seat)}`;

@@ -10,14 +10,14 @@ import {
 import { reflectingRoom } from '../../core/reflections/image-sources';
 import { MINDED_HZ, notchRemedy, type NotchRemedy } from '../../core/reflections/notch-remedy';
 import { finishLookup } from '../../core/room/finishes';
-import type { Seat } from '../../core/room/seats';
+import type { ListeningPlace } from '../../core/room/seats';
 import { useLookedAt } from '../bass/SeatChoice';
 import { useAnalysis, useProject } from '../state/session';
 import { useChosenSpeaker, type ChosenSpeaker } from './chosen-speaker';
 
 export interface Walls {
   readonly speaker: ChosenSpeaker;
-  readonly seat: Seat;
+  readonly seat: ListeningPlace;
   /** Null where loudspeaker or seat is outside the free space. */
   readonly found: {
     readonly notches: readonly WallNotch[];

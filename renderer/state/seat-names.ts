@@ -1,11 +1,16 @@
 /** What seats are called, and the key that tells them apart. */
 
 import type { Project } from '../../core/room/project';
-import type { Seat } from '../../core/room/seats';
+import { placeName, type ListeningPlace } from '../../core/room/seats';
 
-/** `row|seat`. */
-export const seatKey = ({ row, seat }: Pick<Seat, 'row' | 'seat'>): string => `${row}|${seat}`;
+type Named = Pick<ListeningPlace, 'row' | 'seat'>;
 
-/** `row 1, seat 2`, rows counted from the screen as they stand in the file. */
-export const seatName = (project: Project, { row, seat }: Pick<Seat, 'row' | 'seat'>): string =>
-  `row ${project.seating.rows.findIndex((known) => known.id === row) + 1}, seat ${seat}`;
+/** `row|seat`, or `row|middle` between two seats. */
+export const seatKey = ({ row, seat }: Named): string => `${row}|${seat ?? 'middle'}`;
+
+/** `row 1, seat 2 from the left`, or `middle of row 1`. */
+export const seatOption = (project: Project, place: Named): string =>
+  placeName(project, place) + (place.seat === null ? '' : ' from the left');
+
+/** `row 1, seat 2`, or `middle of row 1`; rows counted from the screen as they stand in the file. */
+export const seatName = placeName;

@@ -1,7 +1,7 @@
 /** Speakers: the layout, each place by tape measure, and the seat that angles are judged at. */
 
 import type { ReactElement } from 'react';
-import { seatsOf } from '../../core/room/seats';
+import { possiblePlaces, referencePlace, referenceTo } from '../../core/room/seats';
 import { layoutEdit } from '../../core/speakers/layout-edit';
 import { LAYOUTS } from '../../core/speakers/layouts';
 import { nominalPlace } from '../../core/speakers/nominal-place';
@@ -10,7 +10,7 @@ import { LengthField } from '../controls/LengthField';
 import { PlaceFields } from '../controls/PlaceFields';
 import { SelectField } from '../controls/SelectField';
 import { useChosenSpeaker } from '../speakers/chosen-speaker';
-import { seatKey, seatName } from '../state/seat-names';
+import { seatKey, seatOption } from '../state/seat-names';
 import { MountFields } from '../speakers/MountFields';
 import { PlacerFields } from '../speakers/PlacerFields';
 import { useAnalysis, useProject, useSession } from '../state/session';
@@ -119,28 +119,29 @@ function SpeakerFields({ channel }: { readonly channel: string }): ReactElement 
 function ListeningFields(): ReactElement | null {
   const project = useProject();
   const change = useSession((session) => session.change);
-  const { reference, rows } = project.seating;
-  const row = rows.find((candidate) => candidate.id === reference.row) ?? rows[0];
-  if (!row) return null;
+  const reference = referencePlace(project);
+  const row = project.seating.rows.find(({ id }) => id === reference?.row);
+  if (!row || !reference) return null;
+  const places = possiblePlaces(project);
   const { size } = project.room;
   return (
     <div className="place">
       <h3>Listening position</h3>
       <SelectField
-        label="reference seat"
+        label="reference place"
         value={seatKey(reference)}
         groups={[
           {
             heading: '',
-            options: seatsOf(project).map((seat) => ({
-              value: seatKey(seat),
-              label: `${seatName(project, seat)} from the left`,
+            options: places.map((place) => ({
+              value: seatKey(place),
+              label: seatOption(project, place),
             })),
           },
         ]}
         onChange={(value) => {
-          const [id = '', seat = '1'] = value.split('|');
-          change({ kind: 'reference', row: id, seat: Number(seat) });
+          const place = places.find((known) => seatKey(known) === value);
+          if (place) change({ kind: 'reference', reference: referenceTo(place) });
         }}
       />
       <LengthField

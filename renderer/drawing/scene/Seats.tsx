@@ -1,14 +1,19 @@
-/** Seats with heads at ear height, facing the screen; the reference seat's head is filled. */
+/**
+ * Seats with heads at ear height, facing the screen. The head at the reference place is filled; where
+ * that is the middle of a row, a smaller one stands between the seats.
+ */
 
 import type { ReactElement } from 'react';
 import type { Point, Project } from '../../../core/room/project';
-import { referenceSeat, seatsOf } from '../../../core/room/seats';
+import { isSamePlace, referencePlace, seatsOf } from '../../../core/room/seats';
 import { seatKey } from '../../state/seat-names';
 import { toScene } from '../axes';
 import type { Palette } from '../palette';
 import { Box } from './Box';
 
 const SEAT_WIDTH_M = 0.6;
+/** Of the head that stands for the ears between two seats. */
+const BETWEEN_RADIUS_M = 0.07;
 
 export function Seats({
   project,
@@ -20,7 +25,7 @@ export function Seats({
   /** A seat (`row|seat`) is pointed at, or none any more; null where nobody asks. */
   readonly onPoint: ((seat: string | null) => void) | null;
 }): ReactElement {
-  const reference = referenceSeat(project);
+  const reference = referencePlace(project);
   return (
     <group>
       {seatsOf(project).map((seat) => {
@@ -28,7 +33,7 @@ export function Seats({
         const floor = row?.riserM ?? 0;
         const [x, y, z] = seat.position;
         const wide = Math.min(SEAT_WIDTH_M, (row?.pitchM ?? 1) - 0.06) / 2;
-        const chosen = seat.row === reference?.row && seat.seat === reference.seat;
+        const chosen = reference !== null && isSamePlace(seat, reference);
         const box = (min: Point, max: Point): ReactElement => (
           <Box min={min} max={max} top={palette.raised} side={palette.solid} edge={palette.ink} />
         );
@@ -54,6 +59,12 @@ export function Seats({
           </group>
         );
       })}
+      {reference?.seat === null ? (
+        <mesh position={toScene(reference.position)}>
+          <sphereGeometry args={[BETWEEN_RADIUS_M, 20, 14]} />
+          <meshBasicMaterial color={palette.ink} />
+        </mesh>
+      ) : null}
     </group>
   );
 }

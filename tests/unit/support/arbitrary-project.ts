@@ -13,6 +13,7 @@ import {
   type PlacedSpeaker,
   type Point,
   type Project,
+  type Reference,
   type RoomObject,
   type Row,
   SIDES,
@@ -241,6 +242,8 @@ function projectWith({ solids, finishesCustom, rows }: Names): fc.Arbitrary<Proj
           row: fc.constant(named.id),
           seat: fc.integer({ min: 1, max: named.seats }),
         }),
+      ).chain(({ seat, ...rest }): fc.Arbitrary<Reference> =>
+        fc.constantFrom<Reference>({ ...rest, seat }, { ...rest, middle: true }),
       ),
     );
   return open(
@@ -288,9 +291,10 @@ function projectWith({ solids, finishesCustom, rows }: Names): fc.Arbitrary<Proj
               aspect: fc.tuple(tenths(1, 300), tenths(1, 300)),
               bottomM: cm(0, 300),
               gain: tenths(1, 50),
+              soundThrough: fc.boolean(),
               centreX: cm(-50, 900),
             },
-            { requiredKeys: ['widthM', 'aspect', 'bottomM', 'gain'] },
+            { requiredKeys: ['widthM', 'aspect', 'bottomM', 'gain', 'soundThrough'] },
           ),
         ),
         projector,

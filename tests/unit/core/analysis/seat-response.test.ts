@@ -51,6 +51,26 @@ describe('the response at the seats', () => {
     expect(found.spread?.meanSpatialVarianceDb2).toBeGreaterThan(0);
   });
 
+  it('is told for the middle of a row as well where that is judged, and not counted as a seat', () => {
+    const [row] = bay.seating.rows;
+    const rows = [{ ...given(row), seats: 2 }];
+    const inMiddle: Project = {
+      ...bay,
+      seating: { ...bay.seating, rows, reference: { row: given(row).id, middle: true } },
+    };
+    const atSeat: Project = {
+      ...inMiddle,
+      seating: { ...inMiddle.seating, reference: { row: given(row).id, seat: 1 } },
+    };
+    const found = finish(seatResponses(inMiddle, null));
+    const before = finish(seatResponses(atSeat, null));
+    expect(found.seats.map(({ seat }) => seat)).toEqual([1, null, 2]);
+    expect(found.spread).toEqual(before.spread);
+    const middle = given(found.seats[1]?.levelDb);
+    const alone = { ...bay, seating: { ...bay.seating, rows: [{ ...given(row), seats: 1 }] } };
+    expect(middle).toEqual(finish(seatResponses(alone, null)).seats[0]?.levelDb);
+  });
+
   it('of the room as built is another than that of its plain shell', () => {
     const project = example('under-the-ducts');
     const outcome = finish(builtModes(spaceOf(project), { keepFactor: true }));

@@ -3,15 +3,15 @@ import { analyze } from '../../../../core/analysis/analyze';
 import type { Finding } from '../../../../core/findings/finding';
 import { earlyReflections, excessDb } from '../../../../core/reflections/early-limit';
 import type { Project } from '../../../../core/room/project';
-import type { Seat } from '../../../../core/room/seats';
+import { isSamePlace, referencePlace, type ListeningPlace } from '../../../../core/room/seats';
 import { example, EXAMPLES, given, roomOf } from '../../support/rooms';
 import { tried } from '../../support/remedies';
 
 const findingsOn = (project: Project): readonly Finding[] =>
   analyze(project).findings.filter(({ id }) => id.startsWith('early-reflection:'));
 
-const isReference = (project: Project, seat: Seat): boolean =>
-  seat.row === project.seating.reference.row && seat.seat === project.seating.reference.seat;
+const isReference = (project: Project, seat: ListeningPlace): boolean =>
+  isSamePlace(seat, given(referencePlace(project)));
 
 /** Decibels over the limit on a face at the reference seat, added up over loudspeakers. */
 const overDb = (project: Project, face: string): number =>

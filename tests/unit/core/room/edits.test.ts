@@ -27,8 +27,10 @@ const CHANGES: readonly (readonly [string, Edit])[] = [
   ['loudspeaker places', { kind: 'layout', layout: '0+5+0', placed: [] }],
   ['layout 0+7+0', { kind: 'layout', layout: '0+7+0', placed: [] }],
   ['seat row', { kind: 'row', id: 'row-1', change: { y: 3.4 } }],
-  ['reference seat', { kind: 'reference', row: 'row-2', seat: 1 }],
+  ['reference place', { kind: 'reference', reference: { row: 'row-2', seat: 1 } }],
+  ['reference place', { kind: 'reference', reference: { row: 'row-1', middle: true } }],
   ['screen', { kind: 'screen', change: { widthM: 2.2 } }],
+  ['screen', { kind: 'screen', change: { soundThrough: true } }],
   ['air', { kind: 'air', change: { temperatureC: 18 } }],
   ['decay target', { kind: 'target', target: { kind: 'custom', seconds: { '500': 0.3 } } }],
   ['room name', { kind: 'name', name: 'Den' }],
@@ -107,6 +109,34 @@ describe('an edit', () => {
     );
     const after = applyEdit(project, { kind: 'row', id: 'a', change: { seats: 2 } });
     expect(openRoom(saveRoom(after)).ok).toBe(true);
+  });
+
+  it.each([
+    [3, { seat: 2 }, 4, { middle: true }],
+    [3, { seat: 2 }, 5, { seat: 3 }],
+    [3, { seat: 1 }, 4, { seat: 1 }],
+    [4, { middle: true }, 3, { middle: true }],
+    [4, { seat: 4 }, 2, { seat: 2 }],
+  ])(
+    'to another number of seats keeps the middle the middle: of %i %j, of %i %j',
+    (seats, from, next, to) => {
+      const rows = [{ id: 'a', y: 3, seats }];
+      const project = roomOf({}, { seating: { rows, reference: { row: 'a', ...from } } });
+      const after = applyEdit(project, { kind: 'row', id: 'a', change: { seats: next } });
+      expect(after.seating.reference).toEqual({ row: 'a', ...to });
+      expect(openRoom(saveRoom(after)).ok).toBe(true);
+    },
+  );
+
+  it('of the reference from a seat to a middle keeps fields that the program does not know', () => {
+    const rows = [{ id: 'a', y: 3, seats: 4 }];
+    const reference = { row: 'a', seat: 1, note: 'mine' };
+    const project = roomOf({}, { seating: { rows, reference } });
+    const middle: Edit = { kind: 'reference', reference: { row: 'a', middle: true } };
+    const after = applyEdit(project, middle);
+    expect(after.seating.reference).toEqual({ row: 'a', middle: true, note: 'mine' });
+    const back = applyEdit(after, { kind: 'reference', reference: { row: 'a', seat: 1 } });
+    expect(back).toEqual(project);
   });
 });
 

@@ -51,7 +51,7 @@ describe('a minimal file', () => {
         ],
         reference: { row: 'row-1', seat: 2 },
       },
-      screen: { widthM: 2.4, aspect: [16, 9], bottomM: 0.7, gain: 1 },
+      screen: { widthM: 2.4, aspect: [16, 9], bottomM: 0.7, gain: 1, soundThrough: false },
       speakers: { layout: '0+5+0', placed: [], subwoofers: [] },
       target: { kind: 'bs1116' },
       objects: [],
@@ -65,18 +65,24 @@ describe('a minimal file', () => {
     );
     expect(project.room.finishes.ceiling).toBe('gyp13-stud');
     expect(project.air).toEqual({ temperatureC: 12, humidityPercent: 50, pressureKPa: 101.325 });
-    expect(project.screen).toEqual({ widthM: 2, aspect: [16, 9], bottomM: 0.7, gain: 1 });
+    expect(project.screen).toEqual({
+      widthM: 2,
+      aspect: [16, 9],
+      bottomM: 0.7,
+      gain: 1,
+      soundThrough: false,
+    });
     expect(project.seating.reference).toEqual({ row: 'a', seat: 2 });
   });
 
   it.each([
-    [1, 1],
-    [2, 1],
-    [3, 2],
-    [4, 2],
-  ])('of a first row of %i seats takes seat %i as reference', (seats, seat) => {
+    [1, { seat: 1 }],
+    [2, { middle: true }],
+    [3, { seat: 2 }],
+    [4, { middle: true }],
+  ])('of a first row of %i seats is judged at its middle: %j', (seats, middle) => {
     const project = roomOf({}, { seating: { rows: [{ id: 'a', y: 3, seats }] } });
-    expect(project.seating.reference).toEqual({ row: 'a', seat });
+    expect(project.seating.reference).toEqual({ row: 'a', ...middle });
   });
 });
 
@@ -224,6 +230,32 @@ describe('names in a file', () => {
         sentence: 'Row "a" has 3 seats, so there is no seat 4.',
       },
     ]);
+    expect(faultsOf(seating({ row: 'b', middle: true }))).toEqual([
+      { path: 'seating.reference.row', sentence: 'There is no row "b". Name one of a.' },
+    ]);
+  });
+
+  it.each([{}, { seat: 1, middle: true }])(
+    'are a seat or the middle where a reference names a row, and not %j',
+    (place) => {
+      const rows = [{ id: 'a', y: 3, seats: 2 }];
+      expect(
+        faultsOf(fileOf({}, { seating: { rows, reference: { row: 'a', ...place } } })),
+      ).toEqual([
+        {
+          path: 'seating.reference',
+          sentence: 'must have either "seat", the number of a seat, or "middle": true.',
+        },
+      ]);
+    },
+  );
+
+  it('say of a picture that it lets sound through by true or false', () => {
+    expect(faultsOf(fileOf({}, { screen: { soundThrough: 'yes' } }))).toEqual([
+      { path: 'screen.soundThrough', sentence: 'must be true or false; the file says "yes".' },
+    ]);
+    const through = roomOf({}, { screen: { soundThrough: true } });
+    expect(opened(saveRoom(through)).screen.soundThrough).toBe(true);
   });
 
   it.each(['wall', 'duct', 'duct:top', 'pipe:front', 'front:left', 'duct:front:back', ''])(

@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { screenRect } from '../../../../core/room/screen';
-import { referenceSeat, seatsOf } from '../../../../core/room/seats';
+import {
+  listeningPlaces,
+  placeName,
+  possiblePlaces,
+  referencePlace,
+  seatsOf,
+} from '../../../../core/room/seats';
 import { roomOf } from '../../support/rooms';
 
 const rows = [
@@ -32,17 +38,50 @@ describe('seats', () => {
 
   it('are judged at the named one', () => {
     const project = roomOf({}, { seating: { rows, reference: { row: 'back', seat: 2 } } });
-    expect(referenceSeat(project)).toMatchObject({ row: 'back', seat: 2 });
+    expect(referencePlace(project)).toMatchObject({ row: 'back', seat: 2 });
   });
 
   it('are judged at the middle of the first row where the named one has gone', () => {
     const project = roomOf({}, { seating: { rows } });
     const lost = { ...project, seating: { ...project.seating, reference: { row: 'x', seat: 9 } } };
-    expect(referenceSeat(lost)).toMatchObject({ row: 'front', seat: 2 });
+    expect(referencePlace(lost)).toMatchObject({ row: 'front', seat: 2 });
+  });
+
+  it('are judged in the middle of a row of an even number, where no seat is', () => {
+    const project = roomOf({}, { seating: { rows, reference: { row: 'back', middle: true } } });
+    const place = referencePlace(project);
+    expect(place).toMatchObject({ row: 'back', seat: null });
+    [1.5, 4.2, 1.4].forEach((at, n) => expect(place?.position[n]).toBeCloseTo(at, 9));
+    expect(listeningPlaces(project).map(({ row, seat }) => [row, seat])).toEqual([
+      ['front', 1],
+      ['front', 2],
+      ['front', 3],
+      ['back', 1],
+      ['back', null],
+      ['back', 2],
+    ]);
+  });
+
+  it('have their middle in the middle seat of a row of an odd number', () => {
+    const project = roomOf({}, { seating: { rows, reference: { row: 'front', middle: true } } });
+    expect(referencePlace(project)).toEqual(seatsOf(project)[1]);
+    expect(listeningPlaces(project)).toEqual(seatsOf(project));
+  });
+
+  it('are called by row and number, and the middle between two by its row', () => {
+    const project = roomOf({}, { seating: { rows } });
+    expect(possiblePlaces(project).map((place) => placeName(project, place))).toEqual([
+      'row 1, seat 1',
+      'row 1, seat 2',
+      'row 1, seat 3',
+      'row 2, seat 1',
+      'middle of row 2',
+      'row 2, seat 2',
+    ]);
   });
 
   it('are judged nowhere where there are none', () => {
-    expect(referenceSeat(roomOf({}, { seating: { rows: [] } }))).toBeNull();
+    expect(referencePlace(roomOf({}, { seating: { rows: [] } }))).toBeNull();
   });
 });
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { isSamePlace, referencePlace } from '../../../../core/room/seats';
 import type { Aim, Point, Project } from '../../../../core/room/project';
 import { aimVector, coverage } from '../../../../core/speakers/aim';
 import { atSeats } from '../../../../core/speakers/at-seats';
@@ -58,11 +59,9 @@ describe('the table of channels and seats', () => {
       fc.property(arbitraryProject, (project) => {
         const table = atSeats(project);
         expect(notFinite(table)).toEqual([]);
-        const { reference, rows } = project.seating;
-        if (!rows.some((row) => row.id === reference.row)) return;
-        const here = table.cells.filter(
-          (cell) => cell.row === reference.row && cell.seat === reference.seat,
-        );
+        const reference = referencePlace(project);
+        if (!reference) return;
+        const here = table.cells.filter((cell) => isSamePlace(cell, reference));
         const judged = judgeSpeakers(project).speakers;
         expect(here.map((cell) => cell.azimuthDeg)).toEqual(judged.map((one) => one.azimuthDeg));
         for (const cell of here) expect([cell.arrivalMs, Math.abs(cell.levelDb)]).toEqual([0, 0]);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Point, Project } from '../../../../core/room/project';
-import { referenceSeat } from '../../../../core/room/seats';
+import { referencePlace } from '../../../../core/room/seats';
 import { directionFrom, directionVector } from '../../../../core/speakers/direction';
 import { judgeSpeakers } from '../../../../core/speakers/judge';
 import { LAYOUTS } from '../../../../core/speakers/layouts';
@@ -108,7 +108,7 @@ describe('the nominal place of a channel', () => {
     fc.assert(
       fc.property(seatedRoom, (project) => {
         const { width, length, height } = project.room.size;
-        const ears = given(referenceSeat(project)).position;
+        const ears = given(referencePlace(project)).position;
         for (const channel of given(judgeSpeakers(project).layout).channels) {
           const place = given(nominalPlace(project, channel));
           const found = directionFrom(ears, place);
