@@ -4,6 +4,8 @@ import { bassFindings, type FoundBass } from '../findings/bass';
 import type { Finding } from '../findings/finding';
 import { refusalFinding, simplifiedFinding } from '../findings/fittings';
 import { sortFindings } from '../findings/order';
+import type { LengthUnits } from '../quantity/length';
+import { measuresIn, type Measures } from '../quantity/measures';
 import { finish } from '../quantity/slices';
 import type { Project } from '../room/project';
 import { SLIVER_M } from '../shape-modes/grid';
@@ -22,31 +24,38 @@ export interface SlowAnswers {
 }
 
 /**
- * The analysis with the modes as built and the bass at the seats. Takes a second or two.
+ * The analysis with the modes as built and the bass at the seats; `units` are those that findings
+ * speak in. Takes a second or two.
  */
-export function analyzeWhole(project: Project): Analysis {
+export function analyzeWhole(project: Project, units: LengthUnits = 'metric'): Analysis {
   const built =
     project.room.solids.length > 0
       ? finish(builtModes(spaceOf(project), { keepFactor: true }))
       : null;
   const bass = finish(seatResponses(project, built?.ok ? built.built.shape : null));
-  const analysis = withBuiltModes(analyze(project), built);
-  const findings = joinFindings(analysis.findings, slowFindings({ built, bass, found: null }));
+  const analysis = withBuiltModes(analyze(project, units), built);
+  const findings = joinFindings(
+    analysis.findings,
+    slowFindings({ built, bass, found: null }, units),
+  );
   return { ...analysis, findings };
 }
 
 /** What the slow answers have to tell: the same for the window and for the batch command. */
-export function slowFindings({ built, bass, found }: SlowAnswers): readonly Finding[] {
+export function slowFindings(
+  { built, bass, found }: SlowAnswers,
+  units: LengthUnits,
+): readonly Finding[] {
   return [
-    ...(built ? builtFindings(built) : []),
+    ...(built ? builtFindings(built, measuresIn(units)) : []),
     ...(bass?.figures ? bassFindings({ figures: bass.figures, of: bass.of }, found) : []),
   ];
 }
 
-function builtFindings(outcome: BuiltOutcome): readonly Finding[] {
+function builtFindings(outcome: BuiltOutcome, measures: Measures): readonly Finding[] {
   if (!outcome.ok) return [refusalFinding(outcome.refusal)];
   const { shape, errorPercent } = outcome.built;
-  return shape.sliverM > SLIVER_M ? [simplifiedFinding(shape.sliverM, errorPercent)] : [];
+  return shape.sliverM > SLIVER_M ? [simplifiedFinding(shape.sliverM, errorPercent, measures)] : [];
 }
 
 /** Both lists as one, in their order; what both tell is told once. */

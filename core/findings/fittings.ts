@@ -1,6 +1,7 @@
 /** Fittings that leave no room, cut it up, stick out of it, or leave layers too thin to matter. */
 
 import { LEAST_EXTENT_M } from '../room/fitting-presets';
+import type { Measures } from '../quantity/measures';
 import type { Project, Solid } from '../room/project';
 import { outsideShellM } from '../room/space';
 import { shapeGrid, SLIVER_M, type MovedFace, type ShapeRefusal } from '../shape-modes/grid';
@@ -86,12 +87,16 @@ export function refusalFinding(refusal: ShapeRefusal): Finding {
 }
 
 /** The modes as built are those of a simpler room: `sliverM` is how far faces were moved together, m. */
-export function simplifiedFinding(sliverM: number, errorPercent: number): Finding {
+export function simplifiedFinding(
+  sliverM: number,
+  errorPercent: number,
+  { about }: Measures,
+): Finding {
   return {
     ...FAULT,
     id: 'modes-simplified',
     severity: 'note',
-    message: `The fittings have faces at so many places that those within ${(100 * sliverM).toFixed(0)} cm of each other count as one in the modes as built, which are then within ${errorPercent.toFixed(1)} %. Volume and areas stay exact.`,
+    message: `The fittings have faces at so many places that those within ${about(sliverM)} of each other count as one in the modes as built, which are then within ${errorPercent.toFixed(1)} %. Volume and areas stay exact.`,
     figureName: 'moved in the modes',
     value: sliverM,
     limit: SLIVER_M,

@@ -15,6 +15,10 @@ export interface Measures {
   readonly length: (lengthM: number) => string;
   /** The size of a part, metres: `60 cm`, `12 mm`, or `2' 0"`, `1/2"`. */
   readonly part: (lengthM: number) => string;
+  /** A computed length that nobody sets by tape, metres: to a centimetre or half an inch. */
+  readonly rounded: (lengthM: number) => string;
+  /** A rule or an estimate, metres, to a handy figure: `2 cm`, `1.2 m`, or `3/4"`, `4' 0"`. */
+  readonly about: (lengthM: number) => string;
   /** Square metres: `12.4 m²` or `133 sq ft`. */
   readonly area: (areaM2: number) => string;
   /** Cubic metres: `64.5 m³` or `2,278 cu ft`. */
@@ -54,7 +58,14 @@ const METRIC: Measures = {
       ? `${millimetres / 10} cm`
       : `${millimetres} mm`;
   },
-  area: (areaM2) => `${areaM2.toFixed(digitsFor(areaM2, 2))} m²`,
+  rounded: (lengthM) => formatLength(Math.round(lengthM * 100) / 100, 'metric'),
+  about: (lengthM) => {
+    if (lengthM >= 0.995) return `${Number(lengthM.toFixed(1))} m`;
+    return lengthM >= 0.0095
+      ? `${Math.round(lengthM * 100)} cm`
+      : `${Math.round(lengthM * 1000)} mm`;
+  },
+  area: (areaM2) => `${areaM2.toFixed(Math.max(1, digitsFor(areaM2, 2)))} m²`,
   volume: (volumeM3) => `${volumeM3.toFixed(1)} m³`,
   temperature: (temperatureC) => `${Math.round(temperatureC * 10) / 10} °C`,
   speed: (speedMS) => `${speedMS.toFixed(1)} m/s`,
@@ -71,6 +82,12 @@ const IMPERIAL: Measures = {
     Math.abs(lengthM) < 2 * METRES_PER_FOOT - METRES_PER_INCH / 32
       ? inchesAlone(lengthM)
       : formatLength(lengthM, 'imperial'),
+  rounded: (lengthM) => formatLength(lengthM, 'imperial', 2),
+  about: (lengthM) => {
+    const inches = lengthM / METRES_PER_INCH;
+    const parts = inches < 1 ? 8 : inches < 4 ? 2 : 1;
+    return IMPERIAL.part((Math.round(inches * parts) / parts) * METRES_PER_INCH);
+  },
   area: (areaM2) => {
     const feet = areaM2 / SQUARE_FOOT_M2;
     return `${grouped(feet, feet < 100 ? digitsFor(feet, 1) : 0)} sq ft`;

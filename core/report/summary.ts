@@ -2,22 +2,26 @@
 
 import type { Analysis } from '../analysis/analyze';
 import { METHODS } from '../decay/methods';
-import { formatLength } from '../quantity/length';
+import type { LengthUnits } from '../quantity/length';
+import { measuresIn } from '../quantity/measures';
 import { onOneLine } from '../room/fault';
 import type { Project } from '../room/project';
 
-/** Plain text of at most 100 columns where names are short. */
-export function summary(project: Project, analysis: Analysis): string {
+/** Plain text of at most 100 columns where names are short, with its figures in `units`. */
+export function summary(
+  project: Project,
+  analysis: Analysis,
+  units: LengthUnits = 'metric',
+): string {
+  const { length, rounded, area, volume } = measuresIn(units);
   const { size } = project.room;
   const { modes, decay, geometry } = analysis;
   const counts = { axial: 0, tangential: 0, oblique: 0 };
   for (const mode of modes.shell) counts[mode.kind]++;
-  const both = (lengthM: number): string =>
-    `${formatLength(lengthM, 'metric')} (${formatLength(lengthM, 'imperial')})`;
   const lines = [
     onOneLine(project.name),
-    `  Shell       ${both(size.width)} wide, ${both(size.length)} long, ${both(size.height)} high`,
-    `  Free space  ${geometry.volumeM3.toFixed(1)} m3, ${geometry.surfaceM2.toFixed(1)} m2 of surface`,
+    `  Shell       ${length(size.width)} wide, ${length(size.length)} long, ${length(size.height)} high`,
+    `  Free space  ${volume(geometry.volumeM3)}, ${area(geometry.surfaceM2)} of surface`,
     `  Modes       ${modes.shell.length} to 200 Hz: ${counts.axial} axial, ${counts.tangential} tangential, ${counts.oblique} oblique${modes.exactShape ? '' : ' (plain shell)'}`,
     ...builtLine(modes),
     `  Schroeder   ${modes.schroederHz === null ? 'unknown' : `${modes.schroederHz.toFixed(0)} Hz`}`,
@@ -29,10 +33,10 @@ export function summary(project: Project, analysis: Analysis): string {
     ),
     adviceLine(decay.advice),
     '',
-    '  Loudspeaker  azimuth  elevation  distance  delay     level     in range',
+    '  Loudspeaker  azimuth  elevation     distance     delay     level  in range',
     ...analysis.speakers.map(
       (speaker) =>
-        `  ${speaker.channel.padEnd(11)}${speaker.azimuthDeg.toFixed(1).padStart(9)}${speaker.elevationDeg.toFixed(1).padStart(11)}${`${speaker.distanceM.toFixed(2)} m`.padStart(10)}${`${speaker.delayMs.toFixed(2)} ms`.padStart(10)}${`${speaker.levelDb.toFixed(1)} dB`.padStart(10)}  ${speaker.inRange ? 'yes' : 'no'}`,
+        `  ${speaker.channel.padEnd(11)}${speaker.azimuthDeg.toFixed(1).padStart(9)}${speaker.elevationDeg.toFixed(1).padStart(11)}${rounded(speaker.distanceM).padStart(13)}${`${speaker.delayMs.toFixed(2)} ms`.padStart(10)}${`${speaker.levelDb.toFixed(1)} dB`.padStart(10)}  ${speaker.inRange ? 'yes' : 'no'}`,
     ),
     '',
     analysis.findings.length === 0 ? '  No findings.' : `  Findings (${analysis.findings.length})`,

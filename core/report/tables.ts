@@ -1,6 +1,10 @@
-/** The tables that go with the build: comma-separated text, one header line, figures in SI units. */
+/**
+ * The tables that go with the build: comma-separated text, one header line. Figures are in SI units; for
+ * who builds in feet and inches, columns in those follow them.
+ */
 
 import type { Analysis } from '../analysis/analyze';
+import { formatLength, METRES_PER_FOOT, type LengthUnits } from '../quantity/length';
 import { modeKind } from '../modes/shell-modes';
 import { finishLookup } from '../room/finishes';
 import type { Project } from '../room/project';
@@ -14,14 +18,75 @@ export interface Table {
 type Cell = string | number | null;
 
 /** Every table of `project`, analysis.json among them. */
-export function tables(project: Project, analysis: Analysis): readonly Table[] {
+export function tables(
+  project: Project,
+  analysis: Analysis,
+  units: LengthUnits = 'metric',
+): readonly Table[] {
+  const isFeet = units === 'imperial';
   return [
-    { name: 'placements.csv', text: csv(placementRows(project, analysis)) },
+    {
+      name: 'placements.csv',
+      text: csv(withFeet(placementRows(project, analysis), isFeet ? PLACEMENTS_IN_FEET : [])),
+    },
     { name: 'modes.csv', text: csv(modeRows(analysis)) },
-    { name: 'decay.csv', text: csv(decayRows(analysis)) },
-    { name: 'materials.csv', text: csv(materialRows(project, analysis)) },
+    { name: 'decay.csv', text: csv(withFeet(decayRows(analysis), isFeet ? DECAY_IN_FEET : [])) },
+    {
+      name: 'materials.csv',
+      text: csv(withFeet(materialRows(project, analysis), isFeet ? MATERIALS_IN_FEET : [])),
+    },
     { name: 'analysis.json', text: `${JSON.stringify(analysis, null, 2)}\n` },
   ];
+}
+
+/** A column of another, its name and its cells in feet and inches or square feet. */
+interface FeetColumn {
+  readonly of: string;
+  readonly name: string;
+  readonly cell: (value: string | number) => Cell;
+}
+
+const tape = (lengthM: number): string => formatLength(lengthM, 'imperial');
+
+const inFeet = (of: string): FeetColumn => ({
+  of,
+  name: of.replace(/_m$/, '_ft_in'),
+  // A box is three lengths in one cell.
+  cell: (value) => String(value).split(' x ').map(Number).map(tape).join(' x '),
+});
+
+const inSquareFeet = (of: string): FeetColumn => ({
+  of,
+  name: of.replace(/_m2$/, '_sq_ft'),
+  cell: (value) => round(Number(value) / METRES_PER_FOOT ** 2, 1),
+});
+
+const PLACEMENTS_IN_FEET = [
+  'from_left_wall_m',
+  'from_front_wall_m',
+  'above_floor_m',
+  'distance_m',
+  'box_m',
+].map(inFeet);
+const DECAY_IN_FEET = ['absorption_m2', 'air_absorption_m2', 'objects_absorption_m2'].map(
+  inSquareFeet,
+);
+const MATERIALS_IN_FEET = ['area_m2'].map(inSquareFeet);
+
+/** `rows` with `columns` after their own. */
+function withFeet(
+  rows: readonly (readonly Cell[])[],
+  columns: readonly FeetColumn[],
+): readonly (readonly Cell[])[] {
+  const [header = []] = rows;
+  return rows.map((row, i) => [
+    ...row,
+    ...columns.map(({ of, name, cell }) => {
+      if (i === 0) return name;
+      const value = row[header.indexOf(of)] ?? null;
+      return value === null ? null : cell(value);
+    }),
+  ]);
 }
 
 /** What is placed where, measured from the front left floor corner. */

@@ -1,6 +1,6 @@
 import { runAnalysis } from './run-analysis';
 
-/** `npm run -s analyze -- FILE [--json] [--out DIR]` */
+/** `npm run -s analyze -- FILE [--json] [--out DIR] [--units metric|feet]` */
 
 // Whoever reads the output may stop early (`| head`): that is no failure of the analysis.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {

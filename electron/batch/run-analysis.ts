@@ -40,7 +40,7 @@ export async function runAnalysis(args: readonly string[], io: BatchIo): Promise
     io.complain(parsed.sentence);
     return EXIT.refused;
   }
-  const { file, json, out } = parsed.options;
+  const { file, json, out, units } = parsed.options;
 
   const opened = await openRoomFile(path.resolve(io.folder, file));
   if ('complaints' in opened) {
@@ -48,11 +48,14 @@ export async function runAnalysis(args: readonly string[], io: BatchIo): Promise
     return EXIT.refused;
   }
   const { project } = opened;
-  const analysis = analyzeWhole(project);
-  const text = json ? `${JSON.stringify(analysis)}\n` : ended(summary(project, analysis));
+  const analysis = analyzeWhole(project, units);
+  const text = json ? `${JSON.stringify(analysis)}\n` : ended(summary(project, analysis, units));
 
   if (out !== null) {
-    const complaint = await writeTables(path.resolve(io.folder, out), tables(project, analysis));
+    const complaint = await writeTables(
+      path.resolve(io.folder, out),
+      tables(project, analysis, units),
+    );
     if (complaint !== null) {
       io.complain(complaint);
       return EXIT.couldNotWrite;

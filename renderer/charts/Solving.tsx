@@ -2,12 +2,15 @@
 
 import type { ReactElement } from 'react';
 import { refusalSentence } from '../../core/analysis/built-modes';
+import { measuresIn } from '../../core/quantity/measures';
 import { SLIVER_M } from '../../core/shape-modes/grid';
 import { Progress } from '../controls/Progress';
 import { useBuilt } from '../field/built-store';
+import { useSession } from '../state/session';
 
 export function Solving(): ReactElement | null {
   const { share, stopped, failure, outcome, quality, stop, restart } = useBuilt();
+  const { about } = useSession((session) => measuresIn(session.units));
   if (share !== null) {
     return <Progress share={share} label="Solving the modes as built" onStop={stop} />;
   }
@@ -26,11 +29,7 @@ export function Solving(): ReactElement | null {
   }
   if (outcome?.ok && quality === 'fine' && outcome.built.shape.sliverM > SLIVER_M) {
     const { sliverM } = outcome.built.shape;
-    return (
-      <span className="solving">
-        simplified: faces within {(100 * sliverM).toFixed(0)} cm count as one
-      </span>
-    );
+    return <span className="solving">simplified: faces within {about(sliverM)} count as one</span>;
   }
   return outcome && quality === 'coarse' ? (
     <span className="solving">coarse, to 150 Hz, while you drag</span>

@@ -6,7 +6,7 @@ import type { Finding } from '../../core/findings/finding';
 import { useBassOfRoom } from '../bass/response-store';
 import { foundBassOf, usePlaces } from '../bass/places-store';
 import { spaceKey, useBuilt } from '../field/built-store';
-import { useAnalysis, useProject } from '../state/session';
+import { useAnalysis, useProject, useSession } from '../state/session';
 
 /** In their order. Answers for another room, and coarse ones under a dragging hand, tell nothing. */
 export function useFindings(): readonly Finding[] {
@@ -17,9 +17,10 @@ export function useFindings(): readonly Finding[] {
     store.key === key && store.quality === 'fine' ? store.outcome : null,
   );
   const bass = useBassOfRoom();
+  const units = useSession((session) => session.units);
   const answer = usePlaces((store) => store.answer);
   return useMemo(() => {
     const found = bass ? foundBassOf(answer, project, bass.of) : null;
-    return joinFindings(findings, slowFindings({ built, bass, found }));
-  }, [project, findings, built, bass, answer]);
+    return joinFindings(findings, slowFindings({ built, bass, found }, units));
+  }, [project, findings, built, bass, answer, units]);
 }

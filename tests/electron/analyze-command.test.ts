@@ -75,6 +75,63 @@ describe('analysing a room', () => {
   });
 });
 
+describe('the units of words and tables', () => {
+  it('are metric where they are not chosen, and feet and inches where they are', async () => {
+    await putRoom(PLAIN_ROOM);
+    expect((await run('den.room.json', '--units', 'metric')).out).toBe(
+      (await run('den.room.json')).out,
+    );
+    const feet = await run('den.room.json', '--units', 'feet');
+    expect(feet).toMatchObject({ code: 0, complaints: [] });
+    expect(feet.out).toContain(`13' 9 3/8" wide`);
+    expect(feet.out).toMatch(/[\d,]+ cu ft, [\d,]+ sq ft of surface/);
+  });
+
+  it('leave the figures of JSON in SI units and its messages in the chosen ones', async () => {
+    await putRoom({ ...PLAIN_ROOM, room: { size: { width: 4.2, length: 6.1, height: 2 } } });
+    const findingIn = async (units: string): Promise<Record<string, unknown>> => {
+      const { out } = await run('den.room.json', '--json', '--units', units);
+      const { findings } = JSON.parse(out) as { findings: Record<string, unknown>[] };
+      const low = findings.find(({ message }) => String(message).startsWith('A ceiling at'));
+      if (!low) throw new Error('the low ceiling is not found');
+      return low;
+    };
+    const [metric, feet] = [await findingIn('metric'), await findingIn('feet')];
+    expect(metric['message']).toContain('2.00 m');
+    expect(feet['message']).toContain(`6' 6 3/4"`);
+    for (const key of ['value', 'limit', 'unit']) expect(feet[key]).toEqual(metric[key]);
+    expect(feet['unit']).toBe('m');
+  });
+
+  it('add columns to the tables and keep those in metres', async () => {
+    await putRoom(PLAIN_ROOM);
+    await run('den.room.json', '--out', 'metric');
+    await run('den.room.json', '--out', 'feet', '--units', 'feet');
+    const rows = async (folder: string, name: string): Promise<string[]> =>
+      (await fs.readFile(temp.at(folder, name), 'utf8')).split('\r\n');
+    for (const name of ['placements.csv', 'decay.csv', 'materials.csv']) {
+      const metric = await rows('metric', name);
+      const feet = await rows('feet', name);
+      expect(feet).toHaveLength(metric.length);
+      feet
+        .slice(0, -1)
+        .forEach((row, i) => expect(row.startsWith(`${metric[i] ?? '?'},`)).toBe(true));
+    }
+    const [header, ears] = await rows('feet', 'placements.csv');
+    expect(header).toMatch(/,from_left_wall_ft_in,from_front_wall_ft_in,above_floor_ft_in,/);
+    expect(ears).toMatch(/'/);
+  });
+
+  it('other than these are refused', async () => {
+    await putRoom(PLAIN_ROOM);
+    const result = await run('den.room.json', '--units', 'cubits');
+    expect(result).toMatchObject({ code: 2, out: '' });
+    expect(result.complaints).toEqual([
+      '--units is metric or feet, not "cubits". Use: npm run -s analyze -- FILE [--json] [--out DIR] [--units metric|feet]',
+    ]);
+  });
+});
+
 describe('a folder that cannot be made', () => {
   it.each([
     ['below a file', 'den.room.json/sheets'],

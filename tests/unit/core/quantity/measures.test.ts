@@ -13,6 +13,13 @@ describe('figures in the units that a person reads', () => {
     ['part', 0.0889, '88.9 mm', '3 1/2"'],
     ['part', 0.6096, '609.6 mm', '2\' 0"'],
     ['part', 0.6, '60 cm', '23 5/8"'],
+    ['about', 0.02, '2 cm', '3/4"'],
+    ['about', 0.015, '2 cm', '5/8"'],
+    ['about', 0.05, '5 cm', '2"'],
+    ['about', 0.3, '30 cm', '12"'],
+    ['about', 1.2, '1.2 m', '3\' 11"'],
+    ['about', 0.005, '5 mm', '1/4"'],
+    ['densities', { low: 30, high: 60 }, '30 to 60 kg/m³', '1.9 to 3.7 lb/cu ft'],
     ['area', 2.97289728, '2.97 m²', '32.0 sq ft'],
     ['area', 24.8, '24.8 m²', '267 sq ft'],
     ['volume', 64.512, '64.5 m³', '2,278 cu ft'],
@@ -21,8 +28,8 @@ describe('figures in the units that a person reads', () => {
     ['speed', 343.2, '343.2 m/s', '1,126 ft/s'],
     ['mass', 11.3398, '11.3 kg', '25 lb'],
     ['massPerArea', 9.76, '9.8 kg/m²', '2.00 lb/sq ft'],
-  ] as const)('%s of %d', (kind, value, metricText, imperialText) => {
-    expect(metric[kind](value)).toBe(metricText);
-    expect(imperial[kind](value)).toBe(imperialText);
+  ] as const)('%s of %j', (kind, value, metricText, imperialText) => {
+    expect((metric[kind] as (si: unknown) => string)(value)).toBe(metricText);
+    expect((imperial[kind] as (si: unknown) => string)(value)).toBe(imperialText);
   });
 });
