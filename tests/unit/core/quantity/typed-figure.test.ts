@@ -58,7 +58,7 @@ describe('figures in either unit system', () => {
         (quantity, units, hundredths) => {
           const known = FIGURE_UNITS[quantity][units];
           const parsed = parseFigure(`${hundredths / 100} ${known.name}`, quantity, units);
-          expect(parsed.ok && Number(known.toShown(parsed.value).toFixed(4))).toBe(
+          expect(parsed.ok && Number(known.toShown(parsed.value).toFixed(4)) + 0).toBe(
             hundredths / 100,
           );
         },
