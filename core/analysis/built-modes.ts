@@ -5,7 +5,7 @@ import { modeFrequencyHz, type ModeOrder } from '../modes/shell-modes';
 import { scaled } from '../quantity/slices';
 import type { Project } from '../room/project';
 import type { ShapeRefusal } from '../shape-modes/grid';
-import { likeShell, shellShares, type ShellShare } from '../shape-modes/like-shell';
+import { likeShell, shellShareSlices, type ShellShare } from '../shape-modes/like-shell';
 import {
   shapeModes,
   type ShapeModes,
@@ -56,7 +56,7 @@ export function* builtModes(
   const outcome = yield* scaled(shapeModes(space, options), 0, 0.97);
   if (!outcome.ok) return outcome;
   const shape = outcome.modes;
-  const shares = shellShares(shape, space.size);
+  const shares = yield* scaled(shellShareSlices(shape, space.size), 0.97, 1);
   const names = likeShell(shares);
   const modes = Array.from(shape.frequenciesHz, (frequencyHz, n): BuiltMode => {
     const order = names[n] ?? null;

@@ -1,5 +1,6 @@
 /** Which modes of the plain shell each mode of the real room is made of, and which it is most like. */
 
+import { finish } from '../quantity/slices';
 import { farCorner } from '../room/point';
 import type { ShellSize } from '../room/project';
 import type { ShapeModes } from './shape-modes';
@@ -43,14 +44,20 @@ export function likeShell(
   return names;
 }
 
+type SharesOfModes = readonly (readonly ShellShare[])[];
+
+/** As `shellShareSlices`, in one go. */
+export const shellShares = (modes: ShapeModes, size: ShellSize): SharesOfModes =>
+  finish(shellShareSlices(modes, size));
+
 /**
  * The shell's modes in each mode, the largest shares first. The shell's cosines are not at right angles
- * over the free space, so shares need not add up to 1.
+ * over the free space, so shares need not add up to 1. Yields the share done after each mode.
  */
-export function shellShares(
+export function* shellShareSlices(
   modes: ShapeModes,
   size: ShellSize,
-): readonly (readonly ShellShare[])[] {
+): Generator<number, SharesOfModes> {
   const { axes, rowOf, shapes, mass, volumeM3 } = modes;
   const count = modes.frequenciesHz.length;
   const lengths = farCorner(size);
@@ -95,10 +102,12 @@ export function shellShares(
         if (Math.hypot(x / lengths[0], y / lengths[1], z / lengths[2]) > reach) continue;
         candidates.push({ order: [x, y, z], norm: norm(x, y, z), at: at(x, y, z) });
       }
-  return Array.from({ length: count }, (_, mode) => {
+  const shares: ShellShare[][] = [];
+  for (let mode = 0; mode < count; mode++) {
+    yield mode / count;
     spread((row) => (mass[row] ?? 0) * (shapes[row * count + mode] ?? 0));
     const products = transform(field, points, cosines, orders, 1);
-    return candidates
+    const listed = candidates
       .map((candidate): ShellShare => {
         const share = (products[candidate.at] ?? 0) ** 2 / (candidate.norm * volumeM3);
         return { order: candidate.order, share };
@@ -106,7 +115,9 @@ export function shellShares(
       .filter(({ share }) => share >= LEAST_SHARE)
       .sort((a, b) => b.share - a.share)
       .slice(0, MOST_SHARES);
-  });
+    shares.push(listed);
+  }
+  return shares;
 }
 
 /** Sums of the field times the cosines of `factor` times each order, axis after axis. */

@@ -19,6 +19,8 @@ export interface ResponseStore {
   /** Seat that is looked at, as `row|seat`; null for the reference seat. */
   readonly seat: string | null;
   readonly chooseSeat: (seat: string | null) => void;
+  /** Compute the last room asked for once more, where it failed. */
+  readonly retry: () => void;
 }
 
 export const useResponses = create<ResponseStore>((set) => ({
@@ -27,6 +29,10 @@ export const useResponses = create<ResponseStore>((set) => ({
   failure: null,
   seat: null,
   chooseSeat: (seat) => set({ seat }),
+  retry: () => {
+    set({ failure: null });
+    if (asked) ask(asked);
+  },
 }));
 
 /** Says which rooms have the same bass at their seats. */
@@ -41,10 +47,12 @@ interface Wish {
 
 let running = false;
 let wish: Wish | null = null;
+let asked: Wish | null = null;
 
 /** One at a time: a wish that comes while one is computed waits, and the last one wins. */
 function ask(next: Wish): void {
   wish = next;
+  asked = next;
   if (running) return;
   running = true;
   void (async () => {

@@ -4,6 +4,7 @@ import type { ReactElement } from 'react';
 import { refusalSentence } from '../../core/analysis/built-modes';
 import { measuresIn } from '../../core/quantity/measures';
 import { SLIVER_M } from '../../core/shape-modes/grid';
+import { Failure } from '../controls/Failure';
 import { Progress } from '../controls/Progress';
 import { useBuilt } from '../field/built-store';
 import { useSession } from '../state/session';
@@ -14,10 +15,11 @@ export function Solving(): ReactElement | null {
   if (share !== null) {
     return <Progress share={share} label="Solving the modes as built" onStop={stop} />;
   }
-  if (stopped || failure) {
+  if (failure) return <Failure sentence={failure} again="Solve them" onAgain={restart} />;
+  if (stopped) {
     return (
       <span className="solving">
-        {failure ?? 'Stopped.'}
+        Stopped.
         <button type="button" onClick={restart}>
           Solve them
         </button>

@@ -10,6 +10,7 @@ import { MAP_RANGE } from '../../core/proportions/map';
 import { snapLength } from '../../core/quantity/length';
 import type { Bay, ShellSize } from '../../core/room/project';
 import { useBoxSize } from '../charts/use-box-size';
+import { Failure } from '../controls/Failure';
 import { useAnalysis, useProject, useSession } from '../state/session';
 import { BayFrame, MAP_MARGIN, MapAxes, PublishedMarks } from './map-frame';
 import { MapShade } from './MapShade';
@@ -27,7 +28,7 @@ export function ProportionMapChart(): ReactElement {
   // A bay that nobody entered follows the room; during a drag it stands still, or it would run away.
   const [held, hold] = useState<Bay | null>(null);
   const bay = held ?? bayOf(project);
-  const { map, progress, failed } = useProportionMap(size.height, air.speedOfSoundMS);
+  const { map, progress, failed, retry } = useProportionMap(size.height, air.speedOfSoundMS);
   const [ref, box] = useBoxSize<HTMLDivElement>();
   const gesture = useRef<string | null>(null);
   const x = scaleLinear(MAP_RANGE.width, [LEFT, Math.max(LEFT + 10, box.width - RIGHT)]);
@@ -68,11 +69,11 @@ export function ProportionMapChart(): ReactElement {
       <figcaption>
         Map of proportions
         <span className="readout" aria-live="polite">
-          {failed ??
-            (progress === null
-              ? `here ${(modes.spacing.unevenness.value ?? 0).toFixed(0)} Hz uneven`
-              : `computing ${(100 * progress).toFixed(0)} %`)}
+          {progress === null
+            ? `here ${(modes.spacing.unevenness.value ?? 0).toFixed(0)} Hz uneven`
+            : `computing ${(100 * progress).toFixed(0)} %`}
         </span>
+        {failed ? <Failure sentence={failed} again="Try again" onAgain={retry} /> : null}
       </figcaption>
       <div ref={ref} className="chart-box map-box">
         {box.width > 0 ? (

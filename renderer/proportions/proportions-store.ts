@@ -55,7 +55,12 @@ export const useProportions = create<ProportionsState>((set) => ({
       },
       (error: unknown) => {
         if (job !== running) return;
-        set({ search: { kind: 'failed', sentence: String(error) } });
+        set({
+          search: {
+            kind: 'failed',
+            sentence: error instanceof Error ? error.message : String(error),
+          },
+        });
       },
     );
   },

@@ -11,10 +11,16 @@ export interface MapState {
   /** Share done while a newer map is on its way; null when it is up to date. */
   readonly progress: number | null;
   readonly failed: string | null;
+  readonly retry: () => void;
 }
 
 export function useProportionMap(heightM: number, speedMS: number): MapState {
-  const [state, setState] = useState<MapState>({ map: null, progress: 0, failed: null });
+  const [state, setState] = useState<Omit<MapState, 'retry'>>({
+    map: null,
+    progress: 0,
+    failed: null,
+  });
+  const [attempt, setAttempt] = useState(0);
   useEffect(() => {
     const job = compute('map', { heightM, speedMS, columns: CELLS, rows: CELLS }, (progress) =>
       setState((before) => ({ ...before, progress })),
@@ -24,9 +30,13 @@ export function useProportionMap(heightM: number, speedMS: number): MapState {
         if (map) setState({ map, progress: null, failed: null });
       },
       (error: unknown) =>
-        setState((before) => ({ ...before, progress: null, failed: String(error) })),
+        setState((before) => ({
+          ...before,
+          progress: null,
+          failed: error instanceof Error ? error.message : String(error),
+        })),
     );
     return job.stop;
-  }, [heightM, speedMS]);
-  return state;
+  }, [heightM, speedMS, attempt]);
+  return { ...state, retry: () => setAttempt((count) => count + 1) };
 }

@@ -16,6 +16,7 @@ import { PlaceSearchFields } from '../bass/PlaceSearchFields';
 import { PlaceTable } from '../bass/PlaceTable';
 import { usePlaces } from '../bass/places-store';
 import { EvidenceTabs } from '../controls/EvidenceTabs';
+import { Failure } from '../controls/Failure';
 import { NumberField } from '../controls/NumberField';
 import { PlaceFields } from '../controls/PlaceFields';
 import { useBroughtIntoView } from '../controls/use-brought-into-view';
@@ -166,12 +167,12 @@ function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
 
 export function BassEvidence(): ReactElement {
   const project = useProject();
-  const { responses, failure } = useResponses();
+  const { responses, failure, retry } = useResponses();
   const lookedAt = useLookedAt();
   const { tone, choose } = useTone();
   const frequencyHz = tone?.kind === 'frequency' ? tone.frequencyHz : null;
   const { open, setOpen } = usePlaces();
-  if (failure) return <p className="complaint">{failure}</p>;
+  if (failure) return <Failure sentence={failure} again="Try again" onAgain={retry} />;
   if (!responses) return <p className="empty">The response at the seats is being computed.</p>;
   return (
     <>

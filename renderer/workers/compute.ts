@@ -1,4 +1,8 @@
-/** The window's side of the worker: start a task, hear of its progress, stop it. */
+/**
+ * The window's side of the worker: start a task, hear of its progress, stop it. A worker that cannot
+ * be started, that breaks, or that says nothing for long is ended, and every job in it fails with a
+ * sentence; the next job gets a fresh one.
+ */
 
 import type { FromWorker, TaskName, Tasks, ToWorker } from './messages';
 
@@ -15,26 +19,78 @@ interface Waiting {
   readonly settle: (message: FromWorker | null) => void;
 }
 
+/**
+ * How long a worker that has work may say nothing, in looks of one second each. Looks are counted
+ * rather than time: a computer that slept, or a page whose timers are held back, gives it no less.
+ */
+export const SILENT_LOOKS = 10;
+export const LOOK_MS = 1000;
+
+const AGAIN = 'Try again, or change the room first.';
+export const NOT_STARTED = `The computation could not be started: the program's worker did not load. ${AGAIN}`;
+export const BROKEN = `The computation broke off and was ended. ${AGAIN}`;
+export const SILENT = `The computation gave no sign of life for ${SILENT_LOOKS} s and was ended. ${AGAIN}`;
+
 let worker: Worker | null = null;
+/** True where the present worker has said something: its script has been loaded. */
+let heard = false;
+let silentLooks = 0;
+let watch: ReturnType<typeof setInterval> | undefined;
 let jobs = 0;
 const waiting = new Map<number, Waiting>();
 
+/** End the worker; whatever waits for it fails with `sentence`. */
+function end(sentence: string): void {
+  worker?.terminate();
+  worker = null;
+  const left = [...waiting];
+  for (const [job, { settle }] of left) settle({ kind: 'failed', job, sentence });
+}
+
 function theWorker(): Worker {
   if (worker) return worker;
-  worker = new Worker(new URL('./compute.worker.ts', import.meta.url), { type: 'module' });
-  worker.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
-    const job = waiting.get(data.job);
-    if (!job) return;
-    if (data.kind === 'progress') job.onProgress(data.share);
-    else job.settle(data);
-  });
-  worker.addEventListener('error', () => {
-    for (const [job, { settle }] of waiting) {
-      settle({ kind: 'failed', job, sentence: 'The computation could not be started.' });
-    }
-    worker = null;
-  });
-  return worker;
+  const made = new Worker(new URL('./compute.worker.ts', import.meta.url), { type: 'module' });
+  heard = false;
+  // What comes from a worker that was ended is not listened to.
+  const heardFrom = <E extends Event>(listener: (event: E) => void) => {
+    return (event: E): void => {
+      if (made === worker) listener(event);
+    };
+  };
+  made.addEventListener(
+    'message',
+    heardFrom(({ data }: MessageEvent<FromWorker>) => {
+      heard = true;
+      silentLooks = 0;
+      const job = waiting.get(data.job);
+      if (!job) return;
+      if (data.kind === 'progress') job.onProgress(data.share);
+      else job.settle(data);
+    }),
+  );
+  made.addEventListener(
+    'error',
+    heardFrom(() => end(heard ? BROKEN : NOT_STARTED)),
+  );
+  made.addEventListener(
+    'messageerror',
+    heardFrom(() => end(BROKEN)),
+  );
+  worker = made;
+  return made;
+}
+
+/** Look every second whether the worker is still alive, for as long as something waits for it. */
+function keepWatch(): void {
+  if (watch !== undefined) return;
+  silentLooks = 0;
+  watch = setInterval(() => {
+    silentLooks += 1;
+    if (silentLooks >= SILENT_LOOKS) end(SILENT);
+    if (waiting.size > 0) return;
+    clearInterval(watch);
+    watch = undefined;
+  }, LOOK_MS);
 }
 
 /** Start a task in the worker. */
@@ -45,7 +101,7 @@ export function compute<N extends TaskName>(
 ): Job<N> {
   jobs += 1;
   const job = jobs;
-  const send = (message: ToWorker): void => theWorker().postMessage(message);
+  const send = (message: ToWorker): void => worker?.postMessage(message);
   const result = new Promise<Tasks[N]['output'] | null>((resolve, reject) => {
     const settle = (message: FromWorker | null): void => {
       waiting.delete(job);
@@ -55,7 +111,15 @@ export function compute<N extends TaskName>(
     };
     waiting.set(job, { onProgress, settle });
   });
-  send({ kind: 'start', job, name, input });
+  if (waiting.size === 1) silentLooks = 0;
+  try {
+    theWorker();
+    send({ kind: 'start', job, name, input });
+    keepWatch();
+  } catch {
+    // There are no workers in this window, or this one takes nothing.
+    end(NOT_STARTED);
+  }
   return {
     result,
     stop: () => {

@@ -229,4 +229,60 @@ describe.runIf(browserOrSkip())('a window that meets trouble', () => {
     expect(await page.locator('.notice').innerText()).toContain('broken on purpose');
     await worksOn(page);
   });
+
+  /** The file of the worker, whatever its name in the build. */
+  const WORKER = '**/compute.worker*';
+  const SOLVED = { timeout: 20_000 };
+  const modes = (page: Page) => page.getByRole('figure', { name: 'Modes as built' });
+  const openFittings = async (page: Page): Promise<void> => {
+    await page.getByLabel('Open an example room').selectOption('under-the-ducts');
+    await page.getByRole('button', { name: /^\d?\s*Fittings/ }).click();
+  };
+  const solves = (page: Page): Promise<unknown> =>
+    expect.poll(() => modes(page).innerText(), SOLVED).toMatch(/to 200 Hz, each within/);
+
+  it('gives up a worker that falls silent, says so, and solves with a fresh one at a press', async () => {
+    const page = await open();
+    await page.route(WORKER, (route) =>
+      route.fulfill({ contentType: 'text/javascript', body: 'self.onmessage = () => undefined;' }),
+    );
+    await page.reload();
+    await openFittings(page);
+    await modes(page)
+      .getByText(/no sign of life for 10 s/)
+      .waitFor();
+    expect(page.workers()).toHaveLength(0);
+    await page.unroute(WORKER);
+    await modes(page).getByRole('button', { name: 'Solve them' }).click();
+    await solves(page);
+    expect(page.workers()).toHaveLength(1);
+  });
+
+  it('says that a worker could not be loaded, and tries again with the next change', async () => {
+    const page = await open();
+    await page.route(WORKER, (route) => route.fulfill({ status: 404 }));
+    await page.reload();
+    await openFittings(page);
+    await modes(page)
+      .getByText(/could not be started/)
+      .waitFor();
+    await page.unroute(WORKER);
+    await page.getByRole('button', { name: 'riser-back', exact: true }).click();
+    await page.getByRole('button', { name: 'Remove riser-back' }).click();
+    await solves(page);
+  });
+
+  it('works on where the browser has no workers', async () => {
+    const page = await open('delete window.Worker;');
+    await openFittings(page);
+    await modes(page)
+      .getByText(/could not be started/)
+      .waitFor();
+    await page.getByRole('button', { name: /^\d?\s*Bass/ }).click();
+    const bass = page.locator('.evidence');
+    await bass.getByText(/could not be started/).waitFor();
+    expect(await bass.getByRole('button', { name: 'Try again' }).isVisible()).toBe(true);
+    await page.getByRole('button', { name: /^\d?\s*Shell/ }).click();
+    await worksOn(page);
+  });
 });
