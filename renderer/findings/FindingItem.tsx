@@ -24,7 +24,8 @@ export function FindingItem({ finding, open, onChoose }: FindingItemProps): Reac
         <span className="finding-where">{finding.where}</span>
         {finding.value === null ? null : (
           <span className="finding-figure">
-            <small>{finding.figureName}</small> {figure(finding.value, finding.unit, units)}
+            <small>{finding.figureName}</small>
+            <span>{figure(finding.value, finding.unit, units)}</span>
           </span>
         )}
       </button>
