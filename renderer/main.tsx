@@ -18,6 +18,7 @@ import './style/placing.css';
 import './style/speakers.css';
 import './style/broken.css';
 import './style/narrow.css';
+import './style/glossary.css';
 import './style/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
