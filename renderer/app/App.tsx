@@ -22,6 +22,7 @@ import { SpeakersInputs } from '../subjects/SpeakersSubject';
 import { Margin } from './Margin';
 import { SkipLinks } from './SkipLinks';
 import { useShortcuts } from './use-shortcuts';
+import { GlossaryPanel } from '../glossary/GlossaryPanel';
 
 const SUBJECTS: Readonly<
   Record<OpenSubject, { inputs: () => ReactElement; evidence: () => ReactElement | null }>
@@ -73,6 +74,7 @@ export function App({ filing }: { readonly filing: Filing }): ReactElement {
           </RoomPart>
         }
       />
+      <GlossaryPanel />
     </div>
   );
 }

@@ -12,6 +12,8 @@ import { METHODS } from '../../core/decay/methods';
 import { DecayBandMark } from './DecayBandMark';
 import { ModalMarks } from './ModalMarks';
 import { useBoxSize } from './use-box-size';
+import { Term } from '../glossary/Term';
+import type { TermId } from '../glossary/terms';
 
 const LEFT = 34;
 const RIGHT = 10;
@@ -48,20 +50,20 @@ export function DecayChart(props: DecayChartProps): ReactElement {
   return (
     <figure className="chart decay-chart" aria-label="Reverberation time per octave">
       <figcaption>
-        <span>
-          <span className="wide-only">Reverberation time</span>
+        <Term id="decayTime">
+          <span className="wide-only">How long sound lingers</span>
           <span className="narrow-only">Decay</span>, s
-        </span>
+        </Term>
         <span className="key">
-          <Key mark="line-eyring" name="Eyring" />
-          <Key mark={`line-${second}`} name={METHODS[second].name.split('-')[0] ?? ''} />
-          <Key mark="whisker" name="methods" title="Shortest to longest of seven methods" />
+          <Key mark="line-eyring" name="Eyring" term="eyring" />
           <Key
-            mark="coefficients"
-            name="coefficients"
-            title="Eyring with the error of the coefficients, about 95 %"
+            mark={`line-${second}`}
+            name={METHODS[second].name.split('-')[0] ?? ''}
+            term={second}
           />
-          <Key mark="corridor" name="target" />
+          <Key mark="whisker" name="methods" term="methodSpread" />
+          <Key mark="coefficients" name="coefficients" term="coefficientError" />
+          <Key mark="corridor" name="target" term="corridor" />
         </span>
       </figcaption>
       <div ref={ref} className="chart-box">
@@ -143,12 +145,12 @@ export function DecayChart(props: DecayChartProps): ReactElement {
 function Key(props: {
   readonly mark: string;
   readonly name: string;
-  readonly title?: string;
+  readonly term: TermId;
 }): ReactElement {
   return (
-    <span title={props.title}>
+    <span>
       <i className={`swatch ${props.mark}`} />
-      {props.name}
+      <Term id={props.term}>{props.name}</Term>
     </span>
   );
 }

@@ -13,6 +13,7 @@ import { ChartWalker } from './ChartWalker';
 import { modeName } from './mode-name';
 import { tickCount } from './tick-count';
 import { useBoxSize } from './use-box-size';
+import { Term } from '../glossary/Term';
 
 const LEFT = 104;
 const RIGHT = 16;
@@ -66,7 +67,19 @@ export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
   return (
     <figure className="chart" aria-label="Modes of the room to 200 Hz">
       <figcaption>
-        Modes to 200 Hz
+        <span>
+          <Term id="mode">Resonances (modes) to 200 Hz</Term>
+          <span className="caption-terms">
+            {LANES.map(({ kind }) => (
+              <Term key={kind} id={kind}>
+                {kind}
+              </Term>
+            ))}
+            <Term id="gap">gap</Term>
+            <Term id="pileUp">pile-up</Term>
+            <Term id="schroeder">Schroeder</Term>
+          </span>
+        </span>
         <span className="readout" aria-live="polite">
           {pointed
             ? readout(pointed)

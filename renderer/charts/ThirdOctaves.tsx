@@ -6,6 +6,7 @@ import type { BandCount } from '../../core/modes/mode-count';
 import type { ModeKind } from '../../core/modes/shell-modes';
 import { tickCount } from './tick-count';
 import { useBoxSize } from './use-box-size';
+import { Term } from '../glossary/Term';
 
 const LEFT = 12;
 const RIGHT = 8;
@@ -25,7 +26,9 @@ export function ThirdOctaves({ bands }: { readonly bands: readonly BandCount[] }
   const y = scaleLinear([0, most], [height - BOTTOM, TOP]);
   return (
     <figure className="chart" aria-label="Modes per third octave">
-      <figcaption>Modes per third octave</figcaption>
+      <figcaption>
+        <Term id="thirdOctave">Resonances per third octave</Term>
+      </figcaption>
       <div ref={ref} className="chart-box">
         {width > 0 ? (
           <svg

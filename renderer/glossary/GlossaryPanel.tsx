@@ -73,7 +73,12 @@ function Entry({ id, chosen }: { readonly id: TermId; readonly chosen: boolean }
     <div data-term={id} className={chosen ? 'chosen' : undefined}>
       <dt>{termTitle(text)}</dt>
       <dd>
-        {text.says} {text.good === undefined ? null : <b>What is good: {text.good} </b>}
+        {text.says}{' '}
+        {text.good === undefined ? null : (
+          <>
+            <b>What is good:</b> {text.good}{' '}
+          </>
+        )}
         <small>Source: {text.source}.</small>
       </dd>
     </div>

@@ -30,7 +30,6 @@ export function Term({ id, children }: TermProps): ReactElement {
         onClick={() => setOpen(true)}
       >
         {children ?? TERMS[id].plain}
-        <span className="for-readers">: what is that?</span>
       </button>
       {open ? (
         <TermNote

@@ -1,5 +1,6 @@
 /** Words of subwoofers and what the seats hear of them. */
 
+import { SPREAD_LIMIT_DB } from '../../core/findings/bass';
 import type { TermText } from './term-text';
 
 export const BASS_TERMS = {
@@ -14,8 +15,8 @@ export const BASS_TERMS = {
     plain: 'How much the bass differs from seat to seat',
     term: 'spatial variance, dB²',
     says: 'At each note the squared spread of the level over the seats, averaged over the notes.',
-    good: 'Lower is better. Under 10 dB² the seats sound alike; over 30 some seats miss whole notes.',
-    source: 'Welti and Devantier, J. Audio Eng. Soc. 54 (2006) 347; bounds: our own convention',
+    good: `Up to about ${SPREAD_LIMIT_DB} dB, which is ${SPREAD_LIMIT_DB ** 2} dB², the seats sound much alike. Lower is better.`,
+    source: 'Welti and Devantier, J. Audio Eng. Soc. 54 (2006) 347; limit: our own convention',
     also: 'mean spatial variance msv spread',
   },
   deviation: {

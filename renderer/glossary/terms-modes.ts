@@ -6,7 +6,7 @@ export const MODE_TERMS = {
   mode: {
     plain: 'Resonance of the room',
     term: 'mode',
-    says: 'A note at which sound between the faces builds up in a standing pattern: loud at some places, nearly silent at others.',
+    says: 'A note at which sound between the faces builds up in a standing pattern: loud at some places, nearly silent at others. It stands between two faces (axial), runs round four (tangential) or involves all six (oblique).',
     good: 'Every room has them. Many that are evenly spread do less harm than few, or several on one note.',
     source: 'Kuttruff, Room Acoustics; from memory',
     also: 'standing wave room mode eigenmode',

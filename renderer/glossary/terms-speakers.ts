@@ -1,5 +1,6 @@
 /** Words of loudspeakers and what they do to the seats. */
 
+import { EARLY_LIMIT, EARLY_LIMIT_SOURCE } from '../../core/reflections/early-limit';
 import type { TermText } from './term-text';
 
 export const SPEAKER_TERMS = {
@@ -67,8 +68,8 @@ export const SPEAKER_TERMS = {
     plain: 'First echo off a face',
     term: 'early reflection',
     says: 'Sound that reaches the ears off one face a few thousandths of a second after the direct sound. Strong ones blur the image and colour voices.',
-    good: '10 dB or more under the direct sound within the first 15 ms.',
-    source: 'ITU-R BS.1116-3; AES technical document on studio rooms',
+    good: `${-EARLY_LIMIT.levelDb} dB or more under the direct sound within the first ${EARLY_LIMIT.withinMs} ms.`,
+    source: EARLY_LIMIT_SOURCE,
     also: 'first reflection mirror point',
   },
   reflectionPoint: {

@@ -7,6 +7,7 @@ import { isSame } from '../../core/room/same';
 import { useProject, useSession } from '../state/session';
 import { useProportions } from './proportions-store';
 import { scrollable } from '../controls/scrollable';
+import { Term } from '../glossary/Term';
 
 /** `3.85 × 6.00 × 2.26 m`, or feet and inches. */
 function sizeText({ width, length, height }: ShellSize, units: LengthUnits): string {
@@ -74,7 +75,9 @@ export function BestRooms(): ReactElement {
               <tr>
                 <th scope="col">width × length × height</th>
                 <th scope="col">floor</th>
-                <th scope="col">uneven</th>
+                <th scope="col">
+                  <Term id="unevenness">uneven</Term>
+                </th>
               </tr>
             </thead>
             <tbody>

@@ -15,6 +15,7 @@ import { useAnalysis, useProject, useSession } from '../state/session';
 import { BayFrame, MAP_MARGIN, MapAxes, PublishedMarks } from './map-frame';
 import { MapShade } from './MapShade';
 import { useProportionMap } from './use-proportion-map';
+import { Term } from '../glossary/Term';
 
 const { left: LEFT, right: RIGHT, top: TOP, bottom: BOTTOM } = MAP_MARGIN;
 
@@ -67,7 +68,7 @@ export function ProportionMapChart(): ReactElement {
   return (
     <figure className="chart" aria-label="Map of proportions">
       <figcaption>
-        Map of proportions
+        <Term id="proportions">Map of proportions</Term>
         <span className="readout" aria-live="polite">
           {progress === null
             ? `here ${(modes.spacing.unevenness.value ?? 0).toFixed(0)} Hz uneven`

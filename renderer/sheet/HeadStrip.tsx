@@ -7,6 +7,7 @@ import type { Filing } from '../state/filing';
 import { useSession } from '../state/session';
 import type { Appearance } from '../state/preferences';
 import { Choice } from '../controls/Choice';
+import { useGlossary } from '../glossary/glossary-store';
 
 const NEXT_APPEARANCE: Readonly<Record<Appearance, Appearance>> = {
   system: 'light',
@@ -20,6 +21,7 @@ const APPEARANCE_NAMES: Readonly<Record<Appearance, string>> = {
 };
 
 export function HeadStrip({ filing }: { readonly filing: Filing }): ReactElement {
+  const showGlossary = useGlossary((glossary) => glossary.show);
   return (
     <header className="head">
       <h1>Roomwright</h1>
@@ -48,6 +50,9 @@ export function HeadStrip({ filing }: { readonly filing: Filing }): ReactElement
             Browser edition
           </span>
         ) : null}
+        <button type="button" aria-haspopup="dialog" onClick={() => showGlossary()}>
+          Words
+        </button>
         <UnitsChoice />
         <AppearanceButton />
       </div>

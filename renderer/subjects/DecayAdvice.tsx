@@ -6,6 +6,7 @@ import type { DecayBand } from '../../core/decay/decay';
 import { METHODS } from '../../core/decay/methods';
 import { bandName } from '../../core/quantity/bands';
 import type { Axis } from '../../core/room/faces';
+import { Term } from '../glossary/Term';
 
 const PAIRS: Readonly<Record<Axis, string>> = {
   0: 'side walls',
@@ -32,14 +33,19 @@ export function DecayAdvice({ advice, bands }: DecayAdviceProps): ReactElement {
   const why = `${PAIRS[strongest]} absorb ${ratio.toFixed(ratio < 10 ? 1 : 0)} × as much as ${PAIRS[weakest]}`;
   const title = `Ratio of the absorption exponents of the pairs of faces; limit ${limit}: ${source}. ${METHODS[method].name}: ${METHODS[method].source}.`;
   return (
-    <p className="decay-advice" title={title}>
+    <p className="decay-advice">
       {method === 'eyring' ? (
         <>
-          <b>Read Eyring</b>: even enough in most octaves; {why} at {at} (limit {limit}).
+          <b>
+            Read <Term id="eyring">Eyring</Term>
+          </b>
+          : even enough in most octaves; {why} at {at} (limit {limit}).
         </>
       ) : (
         <>
-          <b>Read Arau-Puchades ◆</b>
+          <b>
+            Read <Term id="arauPuchades">Arau-Puchades</Term> ◆
+          </b>
           {band?.methods.arauPuchades
             ? ` (${band.methods.arauPuchades.toFixed(2)} s at ${at})`
             : ` (${at})`}

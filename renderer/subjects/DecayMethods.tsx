@@ -27,12 +27,14 @@ export function DecayMethods(): ReactElement | null {
                 METHODS[id].name,
                 seconds(band.methods[id]),
                 `${METHODS[id].source}. Holds for: ${METHODS[id].holds}`,
+                id,
               ] as const,
           ),
           [
             'Eyring, coefficients off',
             error === null ? 'no figure' : `${error[0].toFixed(2)} to ${error[1].toFixed(2)} s`,
             COEFFICIENT_SOURCE,
+            'coefficientError',
           ],
         ]}
       />

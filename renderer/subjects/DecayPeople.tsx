@@ -9,6 +9,7 @@ import { SelectField } from '../controls/SelectField';
 import { useProject, useSession } from '../state/session';
 import { DecayGroup } from './DecayGroup';
 import { freeId } from '../../core/room/free-id';
+import { Term } from '../glossary/Term';
 
 /** What a room file allows. */
 const MOST_ROWS = 20;
@@ -57,8 +58,8 @@ export function DecayPeople(): ReactElement {
         </button>
       </div>
       <p className="hint">
-        Square metres per piece; they stand beside the walls in every method, outside the logarithm.
-        A person in a chair counts as the person alone.
+        Each <Term id="byThePiece">absorbs by the piece</Term>, beside the walls, in every method. A
+        person in a chair counts as the person alone.
       </p>
     </DecayGroup>
   );

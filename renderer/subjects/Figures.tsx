@@ -1,18 +1,20 @@
-/** A few figures with their names; the method and source show on hover and to a screen reader. */
+/** A few figures with their names; a name that is a word of the trade explains itself on a press. */
 
 import type { ReactElement } from 'react';
+import { Term } from '../glossary/Term';
+import type { TermId } from '../glossary/terms';
 
 export interface FiguresProps {
-  /** Name, figure with unit, method or source. */
-  readonly rows: readonly (readonly [string, string, string])[];
+  /** Name, figure with unit, method or source, and the word that explains it. */
+  readonly rows: readonly (readonly [string, string, string, TermId?])[];
 }
 
 export function Figures({ rows }: FiguresProps): ReactElement {
   return (
     <dl className="figures">
-      {rows.map(([name, value, source]) => (
-        <div key={name} title={source}>
-          <dt>{name}</dt>
+      {rows.map(([name, value, source, term]) => (
+        <div key={name} title={term === undefined ? source : undefined}>
+          <dt>{term === undefined ? name : <Term id={term}>{name}</Term>}</dt>
           <dd>
             {value}
             <span className="for-readers">, {source}</span>

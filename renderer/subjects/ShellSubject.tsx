@@ -51,14 +51,16 @@ export function ShellInputs(): ReactElement {
           ['Free volume', measures.volume(geometry.volumeM3), 'shell less fittings, exact'],
           ['Surface', measures.area(geometry.surfaceM2), 'exposed faces, exact'],
           [
-            'Schroeder frequency',
+            'Single resonances end at',
             modes.schroederHz === null ? 'unknown' : `${modes.schroederHz.toFixed(0)} Hz`,
             '2000 (T/V)^½, Schroeder 1996; T is the Eyring mean of 500 Hz and 1 kHz',
+            'schroeder',
           ],
           [
-            'Modes to 200 Hz',
+            'Resonances to 200 Hz',
             `${modes.shell.length} (mean ${modes.expectedCount.toFixed(0)})`,
             'counted; in brackets the mean count of Maa and Bolt (1939)',
+            'modeCount',
           ],
           ['Speed of sound', measures.speed(air.speedOfSoundMS), 'ISO 9613-1:1993'],
         ]}
