@@ -62,7 +62,11 @@ function dampingOf(
     if (!found) defaulted += 1;
     return found?.decayS ?? DEFAULT_DECAY_S;
   });
-  return { damping: { modesS }, defaulted };
+  // The mode at zero has the same pressure everywhere: of each face it meets the whole area.
+  const coverageM2 = room.faces.map((face) => face.areaM2);
+  const zeroS = (frequencyHz: number): number =>
+    decayOfMode({ frequencyHz, coverageM2 }, room)?.decayS ?? DEFAULT_DECAY_S;
+  return { damping: { modesS, zeroS }, defaulted };
 }
 
 /** Name of the face that lies at `middle` towards `side`: of the shell, or of the first solid there. */

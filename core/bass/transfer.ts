@@ -9,6 +9,7 @@ import {
   dampingPerS,
   decayOf,
   resonance,
+  zeroDampingPerS,
   DEFAULT_DECAY_S,
   type Damping,
   type Tail,
@@ -89,7 +90,7 @@ export function* transferOf(
   // What a seat hears of each mode at one frequency.
   const [heardRe, heardIm] = [new Float64Array(S * modes), new Float64Array(S * modes)];
   for (const [f, hz] of frequenciesHz.entries()) {
-    const zero = resonance(0, hz, rest, field.speedMS);
+    const zero = resonance(0, hz, zeroDampingPerS(damping, hz), field.speedMS);
     for (let n = 0; n < modes; n++) {
       const term = resonance(field.frequenciesHz[n] ?? 0, hz, dampings[n] ?? 0, field.speedMS);
       for (let s = 0; s < S; s++) {

@@ -18,7 +18,12 @@ export const DEFAULT_DECAY_S = 0.4;
 export interface Damping {
   /** Decay time of each mode, s, in the field's order; one number for all. */
   readonly modesS: Float64Array | number;
-  /** Of the mode at zero and of what lies above the last mode, s; the mean of the modes' without it. */
+  /**
+   * Of the mode at zero at a frequency, s: it meets every face alike, so that the mean over the others,
+   * which meet most faces twice, is too short. As `restS` where it is not given.
+   */
+  readonly zeroS?: (frequencyHz: number) => number;
+  /** Of what lies above the last mode, s; the mean of the modes' without it. */
   readonly restS?: number;
 }
 
@@ -62,6 +67,10 @@ export function decayOf({ modesS, restS }: Damping, mode: number): number {
     : DEFAULT_DECAY_S;
 }
 
+/** Decay constant of the mode at zero, 1/s. */
+export const zeroDampingPerS = (damping: Damping, frequencyHz: number): number =>
+  dampingPerS(damping.zeroS?.(frequencyHz) ?? decayOf(damping, -1));
+
 /** Response from `source` to `receiver`; null where one of them is not in the free space. */
 export function pathResponse(
   field: ModalField,
@@ -80,7 +89,7 @@ export function pathResponse(
   const re = new Float64Array(frequenciesHz.length);
   const im = new Float64Array(frequenciesHz.length);
   frequenciesHz.forEach((hz, f) => {
-    let [sumRe, sumIm] = resonance(0, hz, rest, speedMS);
+    let [sumRe, sumIm] = resonance(0, hz, zeroDampingPerS(damping, hz), speedMS);
     for (let n = 0; n < products.length; n++) {
       const product = products[n] ?? 0;
       if (product === 0) continue;

@@ -2,7 +2,15 @@
 
 import type { PlaneMap } from '../shape-modes/evaluate';
 import type { ModalField } from './field';
-import { dampingPerS, decayOf, driveAt, resonance, type Damping, type DrivenSource } from './path';
+import {
+  dampingPerS,
+  decayOf,
+  driveAt,
+  resonance,
+  zeroDampingPerS,
+  type Damping,
+  type DrivenSource,
+} from './path';
 
 /** Complex weight of each mode, and that of the mode at zero; over the free field of one source at 1 m. */
 export interface FieldWeights {
@@ -25,7 +33,7 @@ export function fieldWeights(
   const count = field.frequenciesHz.length;
   const [re, im] = [new Float64Array(count), new Float64Array(count)];
   const by = (4 * Math.PI) / field.volumeM3;
-  const zero = resonance(0, frequencyHz, dampingPerS(decayOf(damping, -1)), field.speedMS);
+  const zero = resonance(0, frequencyHz, zeroDampingPerS(damping, frequencyHz), field.speedMS);
   let [sumRe, sumIm] = [0, 0];
   for (const { at, drive } of sources) {
     const shape = field.shapeAt(at);

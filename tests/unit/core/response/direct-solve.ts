@@ -1,12 +1,14 @@
 /**
- * The response without modes: (A - k2) x = b solved at every frequency on the same elements, with
- * k2 = (w2 - 2 i d w)/c2. With S the real part, S = A - Re k2 = L D LT, what is left is
- * (1 + i e S^-1) x = S^-1 b, solved by conjugate gradients without conjugation to 1e-11.
+ * The response without modes, solved at every frequency on the same elements: (S + i D) x = b, where
+ * S = A - (w/c)2 is factorised as L D LT and D, diagonal, is what is lost: 2 d w/c2 in the air, and
+ * (w/c) b on every face of admittance b. Conjugate gradients without conjugation, S^-1 before them,
+ * to 1e-11.
  */
 
 import { weightsAt } from '../../../../core/shape-modes/evaluate';
 import { divide } from '../../../../core/shape-modes/elements';
 import { factorise } from '../../../../core/shape-modes/factor';
+import { gllRule } from '../../../../core/shape-modes/gll';
 import { shapeGrid } from '../../../../core/shape-modes/grid';
 import { largestLocal, solveFour } from '../../../../core/shape-modes/solve';
 import type { ShapeModes, ShapeSpace } from '../../../../core/shape-modes/shape-modes';
@@ -15,6 +17,46 @@ import { finish } from '../../../../core/quantity/slices';
 import { dampingPerS } from '../../../../core/response/path';
 import type { Point } from '../../../../core/room/project';
 
+/** What is lost at one angular frequency: the diagonal of D by row, 1/m2. */
+export type Losses = (omega: number) => Float64Array;
+
+/** The same decay for all sound. */
+export function evenLosses(modes: ShapeModes, speedMS: number, decayS: number): Losses {
+  return (omega) => modes.mass.map(() => (2 * dampingPerS(decayS) * omega) / speedMS ** 2);
+}
+
+/**
+ * Faces of real admittance in a shell without fittings: `admittances[axis]` of its low and its high side.
+ * A row's volume is the product of its weights along the axes, so a face has that over the end's weight.
+ */
+export function faceLosses(
+  modes: ShapeModes,
+  speedMS: number,
+  admittances: readonly (readonly [number, number])[],
+): Losses {
+  const { axes, rowOf } = modes;
+  const counts = axes.map((axis) => axis.points.length);
+  const perWave = new Float64Array(modes.mass.length);
+  axes.forEach((axis, n) => {
+    const last = axis.degrees.length - 1;
+    const endM = [0, last].map((element) => {
+      const half = ((axis.ends[element + 1] ?? 0) - (axis.ends[element] ?? 0)) / 2;
+      return half * (gllRule(axis.degrees[element] ?? 1).weights[0] ?? 0);
+    });
+    rowOf.forEach((row, place) => {
+      const across = [
+        Math.floor(place / ((counts[1] ?? 1) * (counts[2] ?? 1))),
+        Math.floor(place / (counts[2] ?? 1)) % (counts[1] ?? 1),
+        place % (counts[2] ?? 1),
+      ][n];
+      const side = across === 0 ? 0 : across === (counts[n] ?? 0) - 1 ? 1 : -1;
+      if (row < 0 || side < 0) return;
+      perWave[row] = (perWave[row] ?? 0) + (admittances[n]?.[side] ?? 0) / (endM[side] ?? 1);
+    });
+  });
+  return (omega) => perWave.map((value) => (omega / speedMS) * value);
+}
+
 /** Levels re the free field at 1 m: `levels[source][receiver][frequency]`. At most two sources. */
 export function directLevels(
   space: ShapeSpace,
@@ -22,7 +64,7 @@ export function directLevels(
   sources: readonly Point[],
   receivers: readonly Point[],
   frequenciesHz: Float64Array,
-  decayS: number,
+  losses: Losses,
 ): number[][][] {
   const gridded = shapeGrid(space.size, space.solids);
   if (!gridded.ok) throw new Error('The room has no grid.');
@@ -46,7 +88,7 @@ export function directLevels(
   const levels = sources.map(() => receivers.map((): number[] => []));
   for (const hz of frequenciesHz) {
     const omega = 2 * Math.PI * hz;
-    const e = (2 * dampingPerS(decayS) * omega) / space.speedMS ** 2;
+    const lost = losses(omega);
     const factor = finish(factorise(elements, tree, scale, (omega / space.speedMS) ** 2));
     const local = new Float64Array(4 * largestLocal(factor) + 8);
     const solved = (block: Float64Array): Float64Array => {
@@ -54,15 +96,7 @@ export function directLevels(
       solveFour(factor, copy, local);
       return copy;
     };
-    const apply = (block: Float64Array): Float64Array => {
-      const image = solved(block);
-      // Times i e, and the vector itself.
-      return block.map(
-        (value, at) =>
-          value + (at % 2 === 0 ? -e * (image[at + 1] ?? 0) : e * (image[at - 1] ?? 0)),
-      );
-    };
-    const answer = conjugateGradients(apply, solved(load));
+    const answer = conjugateGradients(solved, lost, load);
     sources.forEach((_, n) =>
       receivers.forEach((receiver, r) => {
         const at = weightsAt(modes, receiver);
@@ -81,14 +115,12 @@ export function directLevels(
 
 type Complex = readonly [number, number];
 
-/** Two complex systems side by side. */
+/** Two complex systems (S + i `lost`) x = `right` side by side; `solved` gives S^-1 of a block. */
 function conjugateGradients(
-  apply: (block: Float64Array) => Float64Array,
+  solved: (block: Float64Array) => Float64Array,
+  lost: Float64Array,
   right: Float64Array,
 ): Float64Array {
-  const x = new Float64Array(right.length);
-  const r = right.slice();
-  let p = r.slice();
   const product = (a: Float64Array, b: Float64Array, lane: number): Complex => {
     let [re, im] = [0, 0];
     for (let at = 2 * lane; at < a.length; at += 4) {
@@ -112,21 +144,36 @@ function conjugateGradients(
   };
   const norm = (a: Float64Array): number =>
     Math.sqrt(a.reduce((sum, value) => sum + value * value, 0));
-  const start = norm(right);
-  let rho = [0, 1].map((lane) => product(r, r, lane));
+  const x = new Float64Array(right.length);
+  const r = right.slice();
+  let z = solved(r);
+  let p = z.slice();
+  // S p, followed beside p.
+  let image = r.slice();
+  const start = norm(r);
+  let rho = [0, 1].map((lane) => product(r, z, lane));
   for (let turn = 0; turn < 300 && norm(r) > 1e-11 * start; turn++) {
-    const q = apply(p);
-    const next = p.slice();
+    const q = image.slice();
+    lost.forEach((loss, row) => {
+      for (let at = 4 * row; at < 4 * row + 4; at += 2) {
+        q[at] = (q[at] ?? 0) - loss * (p[at + 1] ?? 0);
+        q[at + 1] = (q[at + 1] ?? 0) + loss * (p[at] ?? 0);
+      }
+    });
     for (const lane of [0, 1]) {
       const alpha = over(rho[lane] ?? [0, 0], product(p, q, lane));
       add(x, alpha, p, lane);
       add(r, [-alpha[0], -alpha[1]], q, lane);
     }
-    const now = [0, 1].map((lane) => product(r, r, lane));
-    next.set(r);
-    for (const lane of [0, 1]) add(next, over(now[lane] ?? [0, 0], rho[lane] ?? [0, 0]), p, lane);
-    rho = now;
-    p = next;
+    z = solved(r);
+    const now = [0, 1].map((lane) => product(r, z, lane));
+    const [nextP, nextImage] = [z.slice(), r.slice()];
+    for (const lane of [0, 1]) {
+      const beta = over(now[lane] ?? [0, 0], rho[lane] ?? [0, 0]);
+      add(nextP, beta, p, lane);
+      add(nextImage, beta, image, lane);
+    }
+    [p, image, rho] = [nextP, nextImage, now];
   }
   if (norm(r) > 1e-9 * start) throw new Error('The direct solve did not converge.');
   return x;

@@ -9,7 +9,7 @@ import { shellTail } from '../../../../core/response/shell-tail';
 import type { Point } from '../../../../core/room/project';
 import type { Box } from '../../../../core/shape-modes/grid';
 import { SPEED_MS, sizeOf, solved } from '../shape-modes/solve';
-import { directLevels } from './direct-solve';
+import { directLevels, evenLosses } from './direct-solve';
 
 const ROOM = sizeOf([3.4, 4.6, 2.4]);
 const SOLIDS: readonly Box[] = [
@@ -35,7 +35,14 @@ const NOTCH_DB = -15;
 function deviations(solids: readonly Box[]) {
   const modes = solved(ROOM, solids, { keepFactor: true });
   const space = { size: ROOM, solids, speedMS: SPEED_MS };
-  const direct = directLevels(space, modes, SOURCES, SEATS, HZ, DECAY_S);
+  const direct = directLevels(
+    space,
+    modes,
+    SOURCES,
+    SEATS,
+    HZ,
+    evenLosses(modes, SPEED_MS, DECAY_S),
+  );
   const tails = finish(shapedTails(modes, SOURCES, SEATS));
   const largest = { withTail: 0, inNotches: 0, without: 0 };
   SOURCES.forEach((source, s) =>
