@@ -8,7 +8,7 @@ import { searchSubwoofers, type SubwooferSearch } from '../bass/search';
 import { seatFigures, type SeatFigures } from '../bass/seat-figures';
 import { bandGrid, DEFAULT_PER_OCTAVE, seatsOnly, type Band } from '../bass/transfer';
 import { scaled } from '../quantity/slices';
-import type { Project } from '../room/project';
+import type { Point, Project } from '../room/project';
 import { seatsOf } from '../room/seats';
 import { isInTheOpen } from '../room/space';
 import type { ShapeModes } from '../shape-modes/shape-modes';
@@ -71,6 +71,7 @@ export function* searchPlaces(
       count: options.count,
       candidates: places.allowed.length,
       present: presentSet(now, places.allowed.length),
+      fits: (a, b) => !runInto(places.allowed[a], places.allowed[b], options.boxM),
       ...(options.drives ? { drives: DEFAULT_DRIVES } : {}),
       ...(options.quick ? { mostTried: 0 } : {}),
     }),
@@ -85,4 +86,13 @@ export function* searchPlaces(
     levels[ears.reference] ?? null,
   );
   return { places, search, best, of, defaulted };
+}
+
+/** True for boxes of side `boxM` that overlap by more than a millimetre. */
+function runInto(a: Point | undefined, b: Point | undefined, boxM: number): boolean {
+  return (
+    a !== undefined &&
+    b !== undefined &&
+    a.every((at, n) => Math.abs(at - (b[n] ?? 0)) < boxM - 0.001)
+  );
 }

@@ -1,5 +1,6 @@
 /** The best sets so far: each set of places once, with the best drives that were offered. */
 
+import type { Allows } from './allowed-sets';
 import { PLAIN_DRIVE, type Drive } from './drives';
 
 export interface KeptSet {
@@ -17,9 +18,16 @@ export interface BestSets {
   /** Rising by cost, then by places. */
   readonly sets: KeptSet[];
   readonly most: number;
+  /** A set that it refuses is not kept. */
+  readonly allows: Allows;
 }
 
-export const bestSets = (most: number): BestSets => ({ limit: Infinity, sets: [], most });
+export const bestSets = (most: number, allows: Allows = () => true): BestSets => ({
+  limit: Infinity,
+  sets: [],
+  most,
+  allows,
+});
 
 /** Keep the set where it is among the best; `places` in any order, `drives` in the same. */
 export function offer(
@@ -38,10 +46,9 @@ export function offer(
   const known = best.sets.findIndex((set) =>
     set.places.every((place, n) => place === found.places[n]),
   );
-  if (known >= 0) {
-    if ((best.sets[known]?.cost ?? 0) <= cost) return;
-    best.sets.splice(known, 1);
-  }
+  if (known >= 0 && (best.sets[known]?.cost ?? 0) <= cost) return;
+  if (!best.allows(found.places, found.drives)) return;
+  if (known >= 0) best.sets.splice(known, 1);
   const after = best.sets.findIndex((set) => inOrder(found, set) < 0);
   best.sets.splice(after < 0 ? best.sets.length : after, 0, found);
   if (best.sets.length > best.most) best.sets.pop();

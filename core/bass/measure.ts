@@ -72,9 +72,7 @@ export function measureSet(
   if (!spread || set.length === 0) return null;
   const level = mean(spread.meanDb);
   const variance = mean(spread.meanDb.map((value) => (value - level) ** 2));
-  const alone = set.map(({ place }) =>
-    mean(Float64Array.from(drivenLevels(transfer, [{ place }]), mean)),
-  );
+  const alone = set.map(({ place }) => meanLevels(transfer, [{ place }]));
   return {
     meanSpatialVarianceDb2: spread.meanSpatialVarianceDb2,
     deviationDb: Math.sqrt(variance),
@@ -82,6 +80,10 @@ export function measureSet(
     costDb2: spread.meanSpatialVarianceDb2 + weight * variance,
   };
 }
+
+/** Mean level over seats and frequencies, dB re the free field of one source at 1 m. */
+export const meanLevels = (transfer: Transfer, set: readonly Driven[]): number =>
+  mean(Float64Array.from(drivenLevels(transfer, set), mean));
 
 const mean = (values: Float64Array): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;

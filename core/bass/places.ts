@@ -1,10 +1,11 @@
 /**
- * Where a subwoofer could stand: boxes on the floor along the four walls of the shell, and what is in
- * the way of each.
+ * Where a subwoofer could stand: boxes on the floor, the stages and the risers, along the walls of the
+ * shell and of the fittings that stand on the floor, and what is in the way of each.
  */
 
-import type { Point, Project } from '../room/project';
-import { obstacleOf, type Obstacle } from './obstacles';
+import type { Point, Project, Solid } from '../room/project';
+import { inTheWay, type Obstacle } from './obstacles';
+import { standingHeightM } from './stand';
 
 /** Side of a box, m (common practice). */
 export const DEFAULT_BOX_M = 0.4;
@@ -31,7 +32,7 @@ export interface Places {
 
 /**
  * All places, around the room from the front left corner: front wall, right wall, back wall, left wall,
- * each corner once. Steps are counted from the middle of each wall, where odd modes are silent; the
+ * each corner once; then around each fitting that stands on the floor and is as high as the box. Steps are counted from the middle of each wall, where odd modes are silent; the
  * last one before a corner is left out where it would be nearer than half a step. None where the box
  * does not fit into the shell.
  */
@@ -39,43 +40,96 @@ export function subwooferPlaces(project: Project, options: PlaceOptions): Places
   const { width, length, height } = project.room.size;
   const boxM = options.boxM ?? DEFAULT_BOX_M;
   if (boxM > Math.min(width, length, height)) return { allowed: [], forbidden: [] };
-  const z = millimetres(boxM / 2);
-  const xs = alongWall(width, options.stepM, boxM);
-  const ys = alongWall(length, options.stepM, boxM);
+  const { stepM } = options;
+  const xs = alongWall([0, width], stepM, boxM);
+  const ys = alongWall([0, length], stepM, boxM);
   const [left, right] = [xs[0] ?? 0, xs.at(-1) ?? 0];
   const [front, back] = [ys[0] ?? 0, ys.at(-1) ?? 0];
+  const at = (x: number, y: number): Point => [
+    x,
+    y,
+    millimetres(standingHeightM(project, [x, y]) + boxM / 2),
+  ];
   const around: Point[] = [
-    ...xs.map((x): Point => [x, front, z]),
-    ...ys.slice(1, -1).map((y): Point => [right, y, z]),
-    ...xs.map((x): Point => [x, back, z]).reverse(),
+    ...xs.map((x) => at(x, front)),
+    ...ys.slice(1, -1).map((y) => at(right, y)),
+    ...xs.map((x) => at(x, back)).reverse(),
     ...ys
       .slice(1, -1)
-      .map((y): Point => [left, y, z])
+      .map((y) => at(left, y))
       .reverse(),
+    ...project.room.solids.flatMap((solid) =>
+      isWall(project, solid, boxM)
+        ? aroundSolid(solid, [width, length], stepM, boxM).map(([x, y]) => at(x, y))
+        : [],
+    ),
   ];
+  const blocked = inTheWay(project, boxM);
   const seen = new Set<string>();
   const allowed: Point[] = [];
   const forbidden: ForbiddenPlace[] = [];
   for (const position of around) {
     if (seen.has(position.join())) continue;
     seen.add(position.join());
-    const why = obstacleOf(project, position, boxM);
+    const why = blocked(position);
     if (why) forbidden.push({ position, why });
     else allowed.push(position);
   }
   return { allowed, forbidden };
 }
 
+/** True for what stands on the floor (or on a stage) and rises at least as high as the box. */
+function isWall(project: Project, { kind, min, max }: Solid, boxM: number): boolean {
+  if (kind === 'stage' || kind === 'riser') return false;
+  const middle = [(min[0] + max[0]) / 2, (min[1] + max[1]) / 2] as const;
+  const floorM = standingHeightM(project, middle);
+  return min[2] <= floorM + TOUCH_M && max[2] - floorM >= boxM - TOUCH_M;
+}
+
+/** What touches is no gap, m. */
+const TOUCH_M = 0.001;
+
+/** Centres in plan of boxes against the four sides of a solid, as far as those lie in the shell. */
+function aroundSolid(
+  { min, max }: Solid,
+  [width, length]: readonly [number, number],
+  stepM: number,
+  boxM: number,
+): readonly (readonly [number, number])[] {
+  const half = boxM / 2;
+  const within = (low: number, high: number, most: number): readonly [number, number] => [
+    Math.max(low, 0),
+    Math.min(high, most),
+  ];
+  const xs = alongWall(within(min[0], max[0], width), stepM, boxM);
+  const ys = alongWall(within(min[1], max[1], length), stepM, boxM);
+  const places = [
+    ...xs.flatMap((x) => [[x, min[1] - half] as const, [x, max[1] + half] as const]),
+    ...ys.flatMap((y) => [[min[0] - half, y] as const, [max[0] + half, y] as const]),
+  ];
+  const fits = (at: number, most: number): boolean =>
+    at >= half - TOUCH_M && at <= most - half + TOUCH_M;
+  return places
+    .filter(([x, y]) => fits(x, width) && fits(y, length))
+    .map(([x, y]) => [millimetres(x), millimetres(y)] as const);
+}
+
 const millimetres = (lengthM: number): number => Math.round(lengthM * 1000) / 1000;
 
-/** Centres along a wall of `lengthM`, rising, the same from either end. */
-function alongWall(lengthM: number, stepM: number, boxM: number): readonly number[] {
+/** Centres along a wall from one end to the other, rising, the same from either end; none where no box fits. */
+function alongWall(
+  [fromM, toM]: readonly [number, number],
+  stepM: number,
+  boxM: number,
+): readonly number[] {
+  if (toM - fromM < boxM) return [];
   const step = Math.max(stepM, LEAST_STEP_M);
-  const half = (lengthM - boxM) / 2;
-  const near = [millimetres(boxM / 2)];
+  const half = (toM - fromM - boxM) / 2;
+  const middle = (fromM + toM) / 2;
+  const near = [millimetres(fromM + boxM / 2)];
   for (let n = Math.floor(half / step); n > 0; n--) {
-    if (half - n * step >= step / 2) near.push(millimetres(lengthM / 2 - n * step));
+    if (half - n * step >= step / 2) near.push(millimetres(middle - n * step));
   }
-  const far = near.map((at) => millimetres(lengthM - at)).reverse();
-  return [...near, millimetres(lengthM / 2), ...far];
+  const far = near.map((at) => millimetres(fromM + toM - at)).reverse();
+  return [...new Set([...near, millimetres(middle), ...far])];
 }

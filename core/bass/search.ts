@@ -1,10 +1,12 @@
 /**
  * The best places for one to four subwoofers among candidates, on request with a delay and a level for
  * each: all sets, pruned by the limit that the best ones so far set. Nothing is estimated: a set is
- * ruled out by frequencies that alone cost more already.
+ * ruled out by frequencies that alone cost more already. A set that is even because it cancels (see
+ * `allowed-sets.ts`) cannot win.
  */
 
 import { scaled } from '../quantity/slices';
+import { allowedSets } from './allowed-sets';
 import { bestSets, type BestSets } from './best-sets';
 import { costSpace, unitDb2, type CostSpace } from './cost';
 import { descend } from './descent';
@@ -27,6 +29,8 @@ export interface SearchOptions {
   /** Delays and levels to try; none where it is not given. */
   readonly drives?: DriveGrid;
   readonly weight?: number;
+  /** False for two places of which boxes would run into each other. */
+  readonly fits?: (a: number, b: number) => boolean;
   /** Sets in the answer. */
   readonly most?: number;
   /**
@@ -84,7 +88,7 @@ export function* searchSubwoofers(
 
   const order = yield* scaled(frequencyOrder(transfer, candidates, count, weight), 0, 0.02);
   const space = costSpace(transfer, weight, order);
-  let best = bestSets(most * KEPT_PER_SET);
+  let best = bestSets(most * KEPT_PER_SET, allowedSets(transfer, options.fits));
   const met = new Set<number>();
   const starts = Math.min(STARTS, candidates);
   for (let n = 0; n < starts; n++) {
@@ -119,7 +123,7 @@ function* driven(
   grid: DriveGrid,
   descents: number,
 ): Generator<number, BestSets> {
-  const best = bestSets(plain.most);
+  const best = bestSets(plain.most, plain.allows);
   const every = Array.from({ length: candidates }, (_, place) => place);
   const same = SAME_COST_DB2 / unitDb2(space);
   const from = plain.sets

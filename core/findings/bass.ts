@@ -49,7 +49,7 @@ export function bassFindings(
       {
         text:
           kind === 'peak'
-            ? `An equaliser can take it down: ${(at.levelDb - EXTREME_LIMIT_DB).toFixed(1)} dB or more at ${at.frequencyHz.toFixed(0)} Hz.`
+            ? `An equaliser can take the peak down at ${at.frequencyHz.toFixed(0)} Hz, at every seat alike.`
             : 'An equaliser cannot fill it, for there the sound cancels: move a subwoofer or the seats.',
       },
     ],

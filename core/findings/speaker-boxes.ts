@@ -9,6 +9,7 @@ import type { Channel } from '../speakers/layouts';
 import { clashesOf, HEAD_CLEARANCE_M, obstaclesIn, type Clash } from '../speakers/obstacles';
 import type { FindingContext } from './context';
 import type { Finding, Remedy } from './finding';
+import { moveSubwoofer } from './subwoofers';
 
 /** A box whose size is only assumed may be smaller by this, m: half a usual one. */
 const SURE_M = 0.1;
@@ -62,7 +63,11 @@ export function speakerBoxFindings(context: FindingContext): readonly Finding[] 
         };
     return clashes.map((clash) => ({
       ...told(context, clash, speaker.channel, channel, box.stated),
-      remedies: [...behindScreen(project, clash, speaker), slide],
+      remedies: [
+        ...subwooferAside(context, clash),
+        ...behindScreen(project, clash, speaker),
+        slide,
+      ],
     }));
   });
 }
@@ -79,6 +84,18 @@ function worstOfEach(clashes: readonly Clash[]): readonly Clash[] {
     if (!known || over(clash) > over(known)) worst.set(clash.kind, clash);
   }
   return [...worst.values()];
+}
+
+/** A subwoofer has more places where it is as good: it makes way first. */
+function subwooferAside({ project, lengthText }: FindingContext, clash: Clash): readonly Remedy[] {
+  if (clash.kind !== 'subwoofer') return [];
+  const remedy = moveSubwoofer(
+    project,
+    clash.what,
+    (byM) =>
+      `Move the subwoofer "${clash.what}" by ${lengthText(byM)}, to the nearest place that is clear: the loudspeaker keeps its place, and the bass changes a little.`,
+  );
+  return remedy.edit ? [remedy] : [];
 }
 
 /** A screen that lets sound through takes what is before it behind it. */

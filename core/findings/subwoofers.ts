@@ -1,73 +1,114 @@
-/** Subwoofers that stand outside the room or inside a fitting. */
+/** Subwoofers that stand outside the room, inside a fitting, or in the way of something. */
 
-import { roundLength } from '../quantity/length';
-import { farCorner } from '../room/point';
-import type { Point, Project } from '../room/project';
+import { clearSubwoofer } from '../bass/clear-subwoofer';
+import { obstacleOf, type Obstacle } from '../bass/obstacles';
+import { DEFAULT_BOX_M } from '../bass/places';
+import type { Project, Subwoofer } from '../room/project';
 import { isInside, isInTheOpen, outsideShellM } from '../room/space';
 import type { FindingContext } from './context';
-import type { Finding } from './finding';
+import type { Finding, Remedy } from './finding';
 
-/** Half a box off the faces it stands against, m (common practice). */
-const OFF_FACE_M = 0.25;
-
-export function subwooferFindings({ project, lengthText }: FindingContext): readonly Finding[] {
-  return project.speakers.subwoofers.flatMap(({ id, position }): readonly Finding[] => {
-    if (isInTheOpen(position, project.room)) return [];
-    const out = outsideShellM(project.room.size, position);
-    const solid = project.room.solids.find(({ min, max }) => isInside(position, min, max));
-    const place = nearestOpen(position, project);
-    return [
-      {
-        id: `subwoofer-outside:${id}`,
-        severity: 'fault',
-        subject: 'bass',
-        where: `subwoofer ${id}`,
-        message:
-          out > 0
-            ? `It stands ${lengthText(out)} outside the room.`
-            : `It stands inside the ${solid?.kind ?? 'fitting'} "${solid?.id ?? ''}".`,
-        figureName: 'outside',
-        value: out > 0 ? out : null,
-        limit: out > 0 ? 0 : null,
-        unit: out > 0 ? 'm' : '',
-        source: 'geometry',
-        remedies: place
-          ? [
-              {
-                text: 'Bring it to the nearest free place on the floor.',
-                edit: { kind: 'subwoofer', id, position: place },
-              },
-            ]
-          : [{ text: 'Make room for it: no free place on the floor was found.' }],
-        place: { kind: 'subwoofer', id },
-      },
-    ];
-  });
+export function subwooferFindings(context: FindingContext): readonly Finding[] {
+  const { project } = context;
+  return project.speakers.subwoofers.flatMap((sub): readonly Finding[] =>
+    isInTheOpen(sub.position, project.room) ? inTheWayOf(context, sub) : [outside(context, sub)],
+  );
 }
 
-/** The free place nearest to `at`, half a box off walls and fittings; null where there is none. */
-function nearestOpen(at: Point, project: Project): Point | null {
-  const { room } = project;
-  const far = farCorner(room.size);
-  const along = (axis: 0 | 1 | 2): readonly number[] => {
-    const high = far[axis] - OFF_FACE_M;
-    const edges = room.solids.flatMap((solid) => [
-      solid.min[axis] - OFF_FACE_M,
-      solid.max[axis] + OFF_FACE_M,
-    ]);
-    return [Math.min(Math.max(at[axis], OFF_FACE_M), high), OFF_FACE_M, high, ...edges].filter(
-      (value) => value >= Math.min(OFF_FACE_M, far[axis] / 2) && value <= high,
-    );
+function outside({ project, lengthText }: FindingContext, { id, position }: Subwoofer): Finding {
+  const out = outsideShellM(project.room.size, position);
+  const solid = project.room.solids.find(({ min, max }) => isInside(position, min, max));
+  return {
+    id: `subwoofer-outside:${id}`,
+    severity: 'fault',
+    subject: 'bass',
+    where: `subwoofer ${id}`,
+    message:
+      out > 0
+        ? `It stands ${lengthText(out)} outside the room.`
+        : `It stands inside the ${solid?.kind ?? 'fitting'} "${solid?.id ?? ''}".`,
+    figureName: 'outside',
+    value: out > 0 ? out : null,
+    limit: out > 0 ? 0 : null,
+    unit: out > 0 ? 'm' : '',
+    source: 'geometry',
+    remedies: [moveSubwoofer(project, id, () => 'Bring it to the nearest place that is clear.')],
+    place: { kind: 'subwoofer', id },
   };
-  let best: { readonly place: Point; readonly distance: number } | null = null;
-  for (const x of along(0))
-    for (const y of along(1))
-      for (const z of along(2)) {
-        const place: Point = [roundLength(x), roundLength(y), roundLength(z)];
-        const distance = Math.hypot(x - at[0], y - at[1], z - at[2]);
-        if (distance < (best?.distance ?? Infinity) && isInTheOpen(place, room)) {
-          best = { place, distance };
-        }
-      }
-  return best?.place ?? null;
+}
+
+/** What its box is in the way of; a loudspeaker tells of that itself. */
+function inTheWayOf(context: FindingContext, { id, position }: Subwoofer): readonly Finding[] {
+  const { project, lengthText } = context;
+  const others = project.speakers.subwoofers.filter((sub) => sub.id !== id);
+  const obstacle = obstacleOf(project, position, DEFAULT_BOX_M, others);
+  if (!obstacle || obstacle.kind === 'speaker') return [];
+  // Two that share a place are told once, of the later one.
+  if (obstacle.kind === 'subwoofer' && isLater(project, obstacle.id, id)) return [];
+  const forPeople = ['door', 'seat', 'walkway'].includes(obstacle.kind);
+  return [
+    {
+      id: `subwoofer-${obstacle.kind}:${id}`,
+      severity: forPeople ? 'warning' : 'note',
+      subject: 'bass',
+      where: `subwoofer ${id}`,
+      message: `Its box, taken as ${lengthText(DEFAULT_BOX_M)} each way about the place, ${wordsOf(obstacle)}.`,
+      figureName: '',
+      value: null,
+      limit: null,
+      unit: '',
+      source: forPeople ? 'common practice' : 'geometry',
+      remedies: [
+        moveSubwoofer(
+          project,
+          id,
+          (byM) => `Move it by ${lengthText(byM)}, to the nearest place that is clear.`,
+        ),
+      ],
+      place: { kind: 'subwoofer', id },
+    },
+  ];
+}
+
+const isLater = ({ speakers }: Project, a: string, b: string): boolean => {
+  const at = (id: string): number => speakers.subwoofers.findIndex((sub) => sub.id === id);
+  return at(a) > at(b);
+};
+
+function wordsOf(obstacle: Obstacle): string {
+  switch (obstacle.kind) {
+    case 'fitting':
+      return `runs into "${obstacle.id}", or stands over its edge`;
+    case 'outside':
+      return 'reaches out of the room';
+    case 'door':
+      return `stands where the leaf of "${obstacle.id}" swings`;
+    case 'window':
+      return `covers part of the window "${obstacle.id}"`;
+    case 'picture':
+      return 'rises in front of the picture';
+    case 'speaker':
+      return `runs into the loudspeaker ${obstacle.channel}`;
+    case 'subwoofer':
+      return `runs into the subwoofer "${obstacle.id}"`;
+    case 'seat':
+      return `is where seat ${obstacle.seat} of row "${obstacle.row}" and its legs are`;
+    case 'walkway':
+      return `leaves no way to walk past row "${obstacle.row}"`;
+  }
+}
+
+/** To the nearest place that is clear; `words` says it, with how far it is. */
+export function moveSubwoofer(
+  project: Project,
+  id: string,
+  words: (byM: number) => string,
+): Remedy {
+  const here = project.speakers.subwoofers.find((sub) => sub.id === id)?.position;
+  const place = clearSubwoofer(project, id);
+  if (!here || !place) {
+    return { text: `Make room for the subwoofer "${id}": no clear place on the floor was found.` };
+  }
+  const byM = Math.hypot(...place.map((at, n) => at - (here[n] ?? 0)));
+  return { text: words(byM), edit: { kind: 'subwoofer', id, position: place } };
 }

@@ -15,7 +15,7 @@ const HALF_SUBWOOFER_M = 0.2;
 /** How far a screen and its frame stand before the wall, m (common practice). */
 const SCREEN_DEPTH_M = 0.05;
 /** How far the casing of a door or a window stands before the wall, m (common practice). */
-const CASING_M = 0.05;
+export const CASING_M = 0.05;
 /** Ears no nearer to a cabinet than this, m (common practice). */
 export const HEAD_CLEARANCE_M = 0.3;
 /** What hangs over a place where people walk hangs no lower than this, m (common practice). */

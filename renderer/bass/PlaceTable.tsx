@@ -7,11 +7,10 @@ import type { Point, ShellSize } from '../../core/room/project';
 import type { SubwooferSearch } from '../../core/bass/search';
 import { assumedText } from '../../core/analysis/room-field';
 import { useFineModes } from '../field/use-painting';
-import { roomKey } from '../state/room-key';
 import { signed } from '../charts/signed';
 import { Progress } from '../controls/Progress';
 import { useProject, useSession } from '../state/session';
-import { usePlaces, type FoundPlaces } from './places-store';
+import { placesKey, usePlaces, type FoundPlaces } from './places-store';
 import { scrollable } from '../controls/scrollable';
 
 export function PlaceTable(): ReactElement {
@@ -20,7 +19,7 @@ export function PlaceTable(): ReactElement {
   const fine = useFineModes();
   const stale =
     answer !== null &&
-    (answer.key !== roomKey(project) || (answer.found.of === 'shell' && fine !== null));
+    (answer.key !== placesKey(project) || (answer.found.of === 'shell' && fine !== null));
   return (
     <figure className="chart" aria-label="Places for the subwoofers">
       <figcaption>

@@ -38,6 +38,12 @@ export interface PlacesStore {
   readonly take: (set: readonly Driven[]) => void;
 }
 
+/** Says for which rooms places hold: the room, and the loudspeakers that stand in the way. */
+export const placesKey = (project: Project): string => {
+  const { layout, recommendation, placed } = project.speakers;
+  return JSON.stringify([roomKey(project), layout, recommendation, placed]);
+};
+
 /**
  * The best set of `answer` where it was found for `project` and over the band that findings judge;
  * null where it was not.
@@ -50,7 +56,7 @@ export function foundBassOf(
   const best = answer?.found.search?.sets[0];
   const figures = answer?.found.best;
   if (!answer || !best || !figures || answer.found.of !== of) return null;
-  if (answer.key !== roomKey(project) || !isSame(answer.options.bandHz, DEFAULT_BAND_HZ))
+  if (answer.key !== placesKey(project) || !isSame(answer.options.bandHz, DEFAULT_BAND_HZ))
     return null;
   const { allowed } = answer.found.places;
   return {
@@ -78,7 +84,7 @@ export const usePlaces = create<PlacesStore>((set, get) => ({
     const asBuilt = fine !== null || built.share !== null;
     const limitHz = fine?.shape.limitHz ?? SHAPE_LIMIT_HZ;
     const { options } = get();
-    const key = roomKey(project);
+    const key = placesKey(project);
     const began = performance.now();
     set({ open: true, share: 0, failure: null });
     const run = async (quick: boolean): Promise<boolean> => {
@@ -113,7 +119,7 @@ export const usePlaces = create<PlacesStore>((set, get) => ({
   take: (chosen) => {
     const { answer } = get();
     const session = useSession.getState();
-    if (!answer || answer.key !== roomKey(projectOf(session))) return;
+    if (!answer || answer.key !== placesKey(projectOf(session))) return;
     const { subwoofers } = projectOf(session).speakers;
     session.change({
       kind: 'subwoofers',

@@ -1,10 +1,11 @@
 /** Handles of the subwoofers: a tag to drag each along the floor, or up and down in the sections. */
 
+import { carried } from '../../core/bass/stand';
 import { formatLength } from '../../core/quantity/length';
 import type { Point, Subwoofer } from '../../core/room/project';
 import { removeThing } from '../fittings/chosen';
 import { DragHandle } from './DragHandle';
-import { dragPlace, nudged, takeHold, type LabelContext } from './label-context';
+import { DRAG_NORMAL, dragPlace, nudged, takeHold, type LabelContext } from './label-context';
 import type { PlacedLabel } from './Labels';
 
 export interface SubwooferContext extends LabelContext {
@@ -21,6 +22,8 @@ function tag(context: SubwooferContext, sub: Subwoofer): PlacedLabel {
   const marked =
     context.subwoofer === sub.id || (place?.kind === 'subwoofer' && place.id === sub.id);
   const [x, y, z] = sub.position;
+  // Along the floor it climbs stages and risers, and comes down again.
+  const level = DRAG_NORMAL[context.view] === 2;
   const moveTo = (position: Point, gesture: string): void =>
     change({ kind: 'subwoofer', id: sub.id, position }, gesture);
   return {
@@ -42,10 +45,11 @@ function tag(context: SubwooferContext, sub: Subwoofer): PlacedLabel {
         onDrag={(ray, startRay, fine, gesture) => {
           const start = started.current.speakers.subwoofers.find((s) => s.id === sub.id)?.position;
           const to = start ? dragPlace(context, start, ray, startRay, fine) : null;
-          if (to) moveTo(to, gesture);
+          if (start && to) moveTo(level ? carried(started.current, start, to) : to, gesture);
         }}
         onNudge={(right, up, fine, gesture) => {
-          moveTo(nudged(sub.position, context, right, up, fine), gesture);
+          const to = nudged(sub.position, context, right, up, fine);
+          moveTo(to[2] === z ? carried(context.project, sub.position, to) : to, gesture);
         }}
       >
         {sub.id}

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { obstacleOf } from '../../../../core/bass/obstacles';
 import { LEAST_STEP_M, subwooferPlaces } from '../../../../core/bass/places';
+import { carried } from '../../../../core/bass/stand';
 import type { Project } from '../../../../core/room/project';
 import { seatsOf } from '../../../../core/room/seats';
 import { arbitraryProject } from '../../support/arbitrary-project';
@@ -178,10 +179,101 @@ describe('a place is forbidden', () => {
     );
   });
 
-  it('names the stage and the riser of the example', () => {
-    const { allowed, forbidden } = subwooferPlaces(example('under-the-ducts'), { stepM: 0.3 });
+  it('by a loudspeaker, its stand and a window, and not under a window', () => {
+    const speakers = { layout: '0+5+0', placed: [{ channel: 'M+030', position: [1, 1, 1.1] }] };
+    const patch = { face: 'back', finish: 'glass-4', rect: [1, 0.3, 2, 1.5] };
+    const project = roomOf({ patches: [{ ...patch, id: 'window-1' }] }, { ...EMPTY, speakers });
+    expect(whyAt(project, 1.2, 1)).toEqual({ kind: 'speaker', channel: 'M+030' });
+    expect(whyAt(project, 1.4, 1)).toBeNull();
+    expect(whyAt(project, 1.5, 4.8)).toEqual({ kind: 'window', id: 'window-1' });
+    expect(whyAt(project, 2.3, 4.8)).toBeNull();
+    const high = { ...patch, rect: [1, 0.4, 2, 1.5] };
+    expect(whyAt(roomOf({ patches: [{ ...high, id: 'window-1' }] }, EMPTY), 1.5, 4.8)).toBeNull();
+  });
+
+  it('by a loudspeaker that rests because the layout lacks it: no', () => {
+    const speakers = { layout: '0+5+0', placed: [{ channel: 'M+090', position: [1, 1, 1.1] }] };
+    expect(whyAt(roomOf({}, { ...EMPTY, speakers }), 1.2, 1)).toBeNull();
+  });
+
+  it('where it would leave less than 0.6 m to walk past a row, and had been more', () => {
+    // Seats from 1 to 3 m: 1 m to either wall.
+    const beside = (pitchM: number) =>
+      roomOf({}, { ...EMPTY, seating: { rows: [{ id: 'a', seats: 2, y: 2.5, pitchM }] } });
+    expect(whyAt(beside(1), 0.2, 2.5)).toBeNull();
+    expect(whyAt(beside(1), 0.25, 2.5)).toEqual({ kind: 'walkway', row: 'a' });
+    expect(whyAt(beside(1), 3.75, 2.5)).toEqual({ kind: 'walkway', row: 'a' });
+    expect(whyAt(beside(1), 0.25, 1.6)).toBeNull();
+    expect(whyAt(beside(1.1), 0.2, 2.5)).toEqual({ kind: 'walkway', row: 'a' });
+    // 0.5 m is no way to begin with.
+    expect(whyAt(beside(1.5), 0.2, 2.5)).toBeNull();
+  });
+
+  it('over the edge of a stage, and not on it', () => {
+    const solids = [{ id: 's', kind: 'stage', min: [0, 0, 0], max: [4, 1, 0.2] }];
+    const project = roomOf({ solids }, EMPTY);
+    const at = (y: number, z: number) => obstacleOf(project, [2, y, z], 0.4);
+    expect(at(0.8, 0.4)).toBeNull();
+    expect(at(0.9, 0.4)).toEqual({ kind: 'fitting', id: 's' });
+    expect(at(1.1, 0.2)).toEqual({ kind: 'fitting', id: 's' });
+    expect(at(1.2, 0.2)).toBeNull();
+  });
+
+  it('of the example: its door, its closet, the edges of its stage and riser, and the way past its rows', () => {
+    const { forbidden } = subwooferPlaces(example('under-the-ducts'), { stepM: 0.3 });
     const reasons = new Set(forbidden.map(({ why }) => ('id' in why ? why.id : why.kind)));
-    expect([...reasons].sort()).toEqual(['closet-back', 'door', 'riser-back', 'stage-front']);
-    expect(allowed.length).toBeGreaterThan(10);
+    expect([...reasons].sort()).toEqual([
+      'closet-back',
+      'door',
+      'riser-back',
+      'stage-front',
+      'walkway',
+    ]);
+  });
+});
+
+describe('places on what one can stand on, and along what stands on the floor', () => {
+  it('stand on stages and risers, one on the other too', () => {
+    const solids = [
+      { id: 's', kind: 'stage', min: [0, 0, 0], max: [4, 1, 0.2] },
+      { id: 'b', kind: 'riser', min: [0, 0, 0.2], max: [1, 1, 0.35] },
+    ];
+    const { allowed } = inRoom(solids);
+    const front = allowed.filter(([, y]) => y === 0.2).map(([x, , z]) => [x, z]);
+    expect(front).toEqual([
+      [0.2, 0.55],
+      [0.8, 0.55],
+      [1.4, 0.4],
+      [2, 0.4],
+      [2.6, 0.4],
+      [3.2, 0.4],
+      [3.8, 0.4],
+    ]);
+    expect(allowed.filter(([, y]) => y > 1).every(([, , z]) => z === 0.2)).toBe(true);
+  });
+
+  it('are on the stage of the example, where its own subwoofer stands', () => {
+    const { allowed } = subwooferPlaces(example('under-the-ducts'), { stepM: 0.3 });
+    const front = allowed.filter(([, y]) => y === 0.2);
+    expect(front.length).toBeGreaterThan(5);
+    expect(front.every(([, , z]) => Math.abs(z - 0.4) < 1e-9)).toBe(true);
+  });
+
+  it('go along a closet, whose sides are walls, and not along a soffit', () => {
+    const closet = { id: 'c', kind: 'closet', min: [0, 3.5, 0], max: [1, 5, 3] };
+    const { allowed } = inRoom([closet]);
+    // Before its front, and beside it to the corner with the back wall.
+    expect(allowed.some(([x, y]) => x === 0.5 && y === 3.3)).toBe(true);
+    expect(allowed.some(([x, y]) => x === 1.2 && y === 4.8)).toBe(true);
+    const soffit = { ...closet, kind: 'soffit', min: [1.5, 2, 2], max: [2.5, 3, 3] };
+    expect(inRoom([soffit]).allowed).toEqual(inRoom().allowed);
+  });
+
+  it('are the same when the room is carried along: a subwoofer climbs a stage and comes down again', () => {
+    const solids = [{ id: 's', kind: 'stage', min: [0, 0, 0], max: [4, 1, 0.2] }];
+    const project = roomOf({ solids }, EMPTY);
+    const up = carried(project, [2, 3, 0.25], [2, 0.5, 0.25]);
+    expect(up).toEqual([2, 0.5, 0.45]);
+    expect(carried(project, up, [1, 4, 0.45])).toEqual([1, 4, 0.25]);
   });
 });

@@ -27,6 +27,10 @@ const costOf = (transfer: Transfer, set: readonly Driven[]): number =>
 
 const plain = (places: readonly number[]): readonly Driven[] => places.map((place) => ({ place }));
 
+/** Stated anew: no more than 1 dB under as many subwoofers whose sound adds by energy. */
+const isLoud = (transfer: Transfer, set: readonly Driven[]): boolean =>
+  set.length === 1 || given(measureSet(transfer, set)).outputDb >= 10 * Math.log10(set.length) - 1;
+
 const costs = ({ sets }: SubwooferSearch): readonly number[] =>
   sets.map(({ measures }) => measures.costDb2);
 
@@ -68,7 +72,10 @@ describe('the search without drives', () => {
     const cases = fc.tuple(anyTransfer(7), fc.constantFrom(1, 2, 3, 4), fc.constantFrom(1, 2));
     fc.assert(
       fc.property(cases, ([transfer, count, most]) => {
-        const every = allSets(7, count).map((set) => costOf(transfer, plain(set)));
+        const every = allSets(7, count)
+          .map(plain)
+          .filter((set) => isLoud(transfer, set))
+          .map((set) => costOf(transfer, set));
         const found = search(transfer, { count, most });
         const rising = distinct(every.sort((a, b) => a - b));
         expectNear(costs(found), rising.slice(0, most));
@@ -80,7 +87,10 @@ describe('the search without drives', () => {
   });
 
   it.each([1, 2, 3, 4] as const)('finds the best %i of all places in a shell', (count) => {
-    const every = allSets(PLACES.length, count).map((set) => costOf(shell, plain(set)));
+    const every = allSets(PLACES.length, count)
+      .map(plain)
+      .filter((set) => isLoud(shell, set))
+      .map((set) => costOf(shell, set));
     const found = search(shell, { count });
     expectNear(costs(found), distinct(every.sort((a, b) => a - b)).slice(0, 8));
     found.sets.forEach(({ subwoofers, measures }) =>
@@ -173,6 +183,39 @@ describe('the search without drives', () => {
     expect(search({ ...shell, seats: 0 }, { count: 1 })).toEqual({ ...none, drives: 'none' });
   });
 
+  it('gives no set whose boxes run into each other, and the best of all others', () => {
+    const fits = (a: number, b: number): boolean => Math.abs(a - b) > 2;
+    const every = allSets(PLACES.length, 3)
+      .filter((set) => set.every((a, n) => set.slice(n + 1).every((b) => fits(a, b))))
+      .map(plain)
+      .filter((set) => isLoud(shell, set))
+      .map((set) => costOf(shell, set));
+    const found = search(shell, { count: 3, fits });
+    expectNear(costs(found), distinct(every.sort((a, b) => a - b)).slice(0, 8));
+    expect(costs(found)).not.toEqual(costs(search(shell, { count: 3 })));
+  });
+
+  it('gives no set that is even because it cancels', () => {
+    // Two places in step, and a third that is their reverse to a hundredth: that pair is silent and even.
+    const seats = 3;
+    const frequenciesHz = Float64Array.of(20, 40, 80);
+    const loud = [1, 3, 0.5, 2, 0.7, 1.4, 0.6, 2.5, 1.1];
+    const re = frequenciesHz.reduce<number[]>((all, _, f) => {
+      const heard = loud.slice(f * seats, (f + 1) * seats);
+      return [...all, ...heard, ...heard.map((p) => p + 0.1), ...heard.map((p) => 0.01 - p)];
+    }, []);
+    const transfer: Transfer = {
+      ...{ frequenciesHz, places: 3, seats },
+      re: Float64Array.from(re),
+      im: new Float64Array(re.length),
+    };
+    const silent = plain([0, 2]);
+    expect(costOf(transfer, silent)).toBeLessThan(1e-9);
+    expect(given(measureSet(transfer, silent)).outputDb).toBeLessThan(-30);
+    const { sets } = search(transfer, { count: 2 });
+    expect(sets.map(({ subwoofers }) => subwoofers)).toEqual([plain([0, 1])]);
+  });
+
   it('tells rising shares, one at least every 1000 sets', () => {
     const shares = [...searchSubwoofers(shell, { count: 4 })];
     expect(shares.length).toBeGreaterThan(countSets(PLACES.length, 4) / 1000);
@@ -188,19 +231,23 @@ describe('the search with drives', () => {
         const drives = SMALL_GRID.delaysMs.flatMap((delayMs) =>
           SMALL_GRID.levelsDb.map((levelDb) => ({ delayMs, levelDb })),
         );
-        // Every drive of both, also those that only shift all: the search leaves them out.
-        const every = allSets(4, 2).map(([a = 0, b = 0]) =>
-          Math.min(
-            ...drives.flatMap((one) =>
-              drives.map((two) =>
-                costOf(transfer, [
-                  { place: a, ...one },
-                  { place: b, ...two },
-                ]),
+        // Every drive of both, also those that only delay both: the search leaves them out.
+        const every = allSets(4, 2)
+          .map(([a = 0, b = 0]) =>
+            Math.min(
+              ...drives.flatMap((one) =>
+                drives
+                  .filter(({ levelDb }) => Math.max(one.levelDb, levelDb) === 0)
+                  .map((two): readonly Driven[] => [
+                    { place: a, ...one },
+                    { place: b, ...two },
+                  ])
+                  .filter((set) => isLoud(transfer, set))
+                  .map((set) => costOf(transfer, set)),
               ),
             ),
-          ),
-        );
+          )
+          .filter((cost) => cost < Infinity);
         const found = search(transfer, { count: 2, drives: SMALL_GRID, most: 2 });
         const rising = distinct(every.sort((a, b) => a - b));
         expectNear(costs(found), rising.slice(0, 2));

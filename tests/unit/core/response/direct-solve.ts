@@ -49,8 +49,8 @@ export function faceLosses(
         Math.floor(place / (counts[2] ?? 1)) % (counts[1] ?? 1),
         place % (counts[2] ?? 1),
       ][n];
-      const side = across === 0 ? 0 : across === (counts[n] ?? 0) - 1 ? 1 : -1;
-      if (row < 0 || side < 0) return;
+      const side = across === 0 ? 0 : across === (counts[n] ?? 0) - 1 ? 1 : null;
+      if (row < 0 || side === null) return;
       perWave[row] = (perWave[row] ?? 0) + (admittances[n]?.[side] ?? 0) / (endM[side] ?? 1);
     });
   });
