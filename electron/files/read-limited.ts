@@ -1,10 +1,5 @@
 import { readFile, stat } from 'node:fs/promises';
-
-/** Tells a file's content from a later one: it changes when any program replaces or edits the file. */
-export interface FileStamp {
-  readonly modifiedMs: number;
-  readonly sizeBytes: number;
-}
+import type { FileStamp } from '../../renderer/host/host';
 
 export type LimitedRead =
   | { readonly kind: 'read'; readonly bytes: Uint8Array; readonly stamp: FileStamp }

@@ -6,14 +6,14 @@ import type { Host } from '../../renderer/host/host';
  */
 
 /** The host's functions that travel as a question with an answer. */
-export type HostMethod = Exclude<keyof Host, 'edition' | 'onMenuCommand'>;
+export type HostMethod = Exclude<keyof Host, 'edition' | 'onMenuCommand' | 'openDropped'>;
 
 export type HostHandlers = {
   readonly [M in HostMethod]: (...args: Parameters<Host[M]>) => ReturnType<Host[M]>;
 };
 
-/** What the preload exposes to the page: the host without its label. */
-export type HostBridge = Omit<Host, 'edition'>;
+/** What the preload exposes to the page: the host without its label and what the page does itself. */
+export type HostBridge = Omit<Host, 'edition' | 'openDropped'>;
 
 export const CHANNELS = {
   open: 'roomwright:open',
@@ -23,6 +23,7 @@ export const CHANNELS = {
   print: 'roomwright:print',
   keepAutosave: 'roomwright:keep-autosave',
   readAutosave: 'roomwright:read-autosave',
+  forgetUnreadable: 'roomwright:forget-unreadable',
 } as const satisfies Record<HostMethod, string>;
 
 export const HOST_METHODS = Object.keys(CHANNELS) as HostMethod[];

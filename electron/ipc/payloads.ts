@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Host } from '../../renderer/host/host';
+import { UNREADABLE_NAME } from '../files/unreadable-name';
 import type { HostMethod } from './channels';
 
 /**
@@ -12,7 +13,8 @@ const text = z.string().max(MAX_TEXT_CHARACTERS);
 const name = z.string().min(1).max(200);
 const token = z.string().regex(/^[A-Za-z0-9_-]{16,64}$/);
 
-const keptRoom = { text, name, token: token.nullable() };
+const stamp = z.strictObject({ modifiedMs: z.number(), sizeBytes: z.number().nonnegative() });
+const keptRoom = { text, name, token: token.nullable(), stamp: stamp.nullable() };
 const autosaveRecord = z.strictObject({
   ...keptRoom,
   savedAtMs: z.number().nonnegative(),
@@ -20,14 +22,17 @@ const autosaveRecord = z.strictObject({
   before: z.strictObject(keptRoom).nullable(),
 });
 
+const saveOptions = z.strictObject({ stamp: stamp.nullable(), replace: z.boolean() });
+
 type PayloadSchemas = { readonly [M in HostMethod]: z.ZodType<Parameters<Host[M]>> };
 
 export const PAYLOADS: PayloadSchemas = {
   open: z.tuple([]),
   reopen: z.tuple([token]),
-  save: z.tuple([text, name, token.nullable()]),
+  save: z.tuple([text, name, token.nullable(), saveOptions.optional()]),
   recent: z.tuple([]),
   print: z.tuple([]),
   keepAutosave: z.tuple([autosaveRecord]),
   readAutosave: z.tuple([]),
+  forgetUnreadable: z.tuple([z.string().regex(UNREADABLE_NAME)]),
 };

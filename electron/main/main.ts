@@ -47,11 +47,12 @@ function start(): void {
     {
       open: () => files.open(),
       reopen: (token) => files.reopen(token),
-      save: (text, name, token) => files.save(text, name, token),
+      save: (text, name, token, options) => files.save(text, name, token, options),
       recent: () => files.recent(),
       print: () => printPage(window?.webContents ?? null),
       keepAutosave: (record) => files.keepAutosave(record),
       readAutosave: () => files.readAutosave(),
+      forgetUnreadable: (id) => files.forgetUnreadable(id),
     },
   );
 

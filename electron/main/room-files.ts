@@ -1,11 +1,18 @@
 import path from 'node:path';
 import { decodeUtf8 } from '../../core/room/read-json';
 import { MAX_FILE_BYTES } from '../../renderer/host/host';
-import type { FileToken, HostOutcome, OpenedFile, SavedFile } from '../../renderer/host/host';
+import type {
+  FileStamp,
+  FileToken,
+  HostOutcome,
+  OpenedFile,
+  SavedFile,
+  SaveOptions,
+} from '../../renderer/host/host';
 import { writeAtomically } from '../files/atomic-write';
 import { errorCode } from '../files/error-code';
 import { notText, openFailure, saveFailure, tooLarge } from '../files/file-sentences';
-import { readLimited, readStamp, type FileStamp } from '../files/read-limited';
+import { readLimited, readStamp } from '../files/read-limited';
 import type { HostHandlers } from '../ipc/channels';
 import type { AutosaveFile } from './autosave-file';
 import type { PathTokens } from './path-tokens';
@@ -51,12 +58,13 @@ export class RoomFiles implements Omit<HostHandlers, 'print'> {
     text: string,
     suggestedName: string,
     token: FileToken | null,
+    options?: SaveOptions,
   ): Promise<HostOutcome<SavedFile>> {
     if (Buffer.byteLength(text, 'utf8') > MAX_FILE_BYTES) return failed(tooLargeToSave());
     if (token === null) return this.saveAs(text, suggestedName);
     const file = this.parts.tokens.pathOf(token);
     if (file === null) return unknownToken('save');
-    if (await this.wasChangedElsewhere(file)) {
+    if (await this.wasChangedElsewhere(file, options?.stamp ?? null)) {
       if (!(await this.parts.ask.writeOverChanged(path.basename(file)))) return CANCELLED;
     }
     return this.write(file, text);
@@ -73,6 +81,8 @@ export class RoomFiles implements Omit<HostHandlers, 'print'> {
   keepAutosave: HostHandlers['keepAutosave'] = (record) => this.parts.autosave.keep(record);
 
   readAutosave: HostHandlers['readAutosave'] = () => this.parts.autosave.read();
+
+  forgetUnreadable: HostHandlers['forgetUnreadable'] = (id) => this.parts.autosave.forget(id);
 
   private async saveAs(text: string, suggestedName: string): Promise<HostOutcome<SavedFile>> {
     const chosen = await this.parts.ask.placeForRoom(roomFileName(suggestedName));
@@ -95,10 +105,12 @@ export class RoomFiles implements Omit<HostHandlers, 'print'> {
       if (found.kind === 'not-a-file') return failed(openFailure(file, isFolder()));
       const text = decodeUtf8(found.bytes);
       if (!text.ok) return failed(notText(file));
-      this.stamps.set(file, found.stamp);
+      const { stamp } = found;
+      this.stamps.set(file, stamp);
       await this.parts.recents.add(file);
       const token = this.parts.tokens.tokenFor(file);
-      return { kind: 'done', value: { name: path.basename(file), text: text.value, token } };
+      const name = path.basename(file);
+      return { kind: 'done', value: { name, text: text.value, token, stamp } };
     } catch (error) {
       if (errorCode(error) === 'ENOENT') await this.parts.recents.remove(file);
       return failed(openFailure(file, error));
@@ -108,18 +120,20 @@ export class RoomFiles implements Omit<HostHandlers, 'print'> {
   private async write(file: string, text: string): Promise<HostOutcome<SavedFile>> {
     try {
       await writeAtomically(file, text, { backup: true });
-      this.stamps.set(file, await readStamp(file));
+      const stamp = await readStamp(file);
+      this.stamps.set(file, stamp);
       await this.parts.recents.add(file);
       const token = this.parts.tokens.tokenFor(file);
-      return { kind: 'done', value: { name: path.basename(file), token } };
+      return { kind: 'done', value: { name: path.basename(file), token, stamp } };
     } catch (error) {
       return failed(saveFailure(file, error, SAVE_REMEDY));
     }
   }
 
-  private async wasChangedElsewhere(file: string): Promise<boolean> {
-    const known = this.stamps.get(file);
-    if (known === undefined) return false;
+  /** `kept` is what the file looked like to the run before, where this one has not looked yet. */
+  private async wasChangedElsewhere(file: string, kept: FileStamp | null): Promise<boolean> {
+    const known = this.stamps.get(file) ?? kept;
+    if (known === null) return false;
     try {
       const now = await readStamp(file);
       return now.modifiedMs !== known.modifiedMs || now.sizeBytes !== known.sizeBytes;

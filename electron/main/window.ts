@@ -29,6 +29,9 @@ export function createWindow(page: PageAddress, preloadFile: string): BrowserWin
   window.webContents.on('render-process-gone', (_event, details) => {
     if (details.reason !== 'clean-exit') void offerReload(window);
   });
+  window.webContents.on('will-prevent-unload', (event) => {
+    if (mayLoseWork(window)) event.preventDefault();
+  });
   void window.loadURL(page.url).catch((error: unknown) => {
     if (!window.isDestroyed()) showLoadFailure(error);
   });
@@ -48,6 +51,19 @@ async function offerReload(window: BrowserWindow): Promise<void> {
   if (window.isDestroyed()) return;
   if (answer.response === 0) window.webContents.reload();
   else window.destroy();
+}
+
+/** The window asks not to be closed where its work could not be kept; the person has the last word. */
+function mayLoseWork(window: BrowserWindow): boolean {
+  const answer = dialog.showMessageBoxSync(window, {
+    type: 'warning',
+    message: 'Close without saving?',
+    detail: 'The work could not be kept on this computer. What is not saved to a file is lost.',
+    buttons: ['Stay', 'Close'],
+    defaultId: 0,
+    cancelId: 0,
+  });
+  return answer === 1;
 }
 
 function showLoadFailure(error: unknown): void {

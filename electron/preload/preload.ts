@@ -31,6 +31,7 @@ const bridge: HostBridge = {
   print: question('print'),
   keepAutosave: question('keepAutosave'),
   readAutosave: question('readAutosave'),
+  forgetUnreadable: question('forgetUnreadable'),
   onMenuCommand(listener) {
     const relay = (_event: IpcRendererEvent, command: unknown): void => {
       if (isMenuCommand(command)) listener(command);

@@ -21,7 +21,7 @@ import { SpeakersEvidence } from '../subjects/SpeakersEvidence';
 import { SpeakersInputs } from '../subjects/SpeakersSubject';
 import { Margin } from './Margin';
 import { SkipLinks } from './SkipLinks';
-import { useShortcuts } from './use-shortcuts';
+import { useDroppedFiles, useShortcuts } from './use-shortcuts';
 import { GlossaryPanel } from '../glossary/GlossaryPanel';
 
 const SUBJECTS: Readonly<
@@ -37,6 +37,7 @@ const SUBJECTS: Readonly<
 export function App({ filing }: { readonly filing: Filing }): ReactElement {
   const subject = useSession((session) => session.subject);
   useShortcuts(filing);
+  useDroppedFiles(filing);
   useFollowedResponses(subject === 'bass');
   const { inputs: Inputs, evidence: Evidence } = SUBJECTS[subject];
   const { title } = SUBJECT_TITLES[subject];

@@ -43,3 +43,25 @@ export function useShortcuts(filing: Filing): void {
     return () => window.removeEventListener('keydown', onKeyDown);
   }, [filing]);
 }
+
+/** A file dropped anywhere on the window is opened; the browser must not show it in the page's place. */
+export function useDroppedFiles(filing: Filing): void {
+  useEffect(() => {
+    const carriesFile = ({ dataTransfer }: DragEvent): boolean =>
+      dataTransfer?.types.includes('Files') ?? false;
+    const onDragOver = (event: DragEvent): void => {
+      if (carriesFile(event)) event.preventDefault();
+    };
+    const onDrop = (event: DragEvent): void => {
+      if (!carriesFile(event) || event.dataTransfer === null) return;
+      event.preventDefault();
+      void filing.openDropped(event.dataTransfer);
+    };
+    window.addEventListener('dragover', onDragOver);
+    window.addEventListener('drop', onDrop);
+    return () => {
+      window.removeEventListener('dragover', onDragOver);
+      window.removeEventListener('drop', onDrop);
+    };
+  }, [filing]);
+}

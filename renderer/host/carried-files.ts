@@ -1,7 +1,7 @@
 import { fileText, openFailure, refusalToSave } from './file-text';
 import type { Host, HostOutcome, OpenedFile, SavedFile } from './host';
 
-type FileFunctions = Pick<Host, 'open' | 'reopen' | 'save' | 'recent'>;
+type FileFunctions = Pick<Host, 'open' | 'openDropped' | 'reopen' | 'save' | 'recent'>;
 
 /** Long enough for every browser to have taken a download over. */
 const KEEP_DOWNLOAD_MS = 60_000;
@@ -12,17 +12,11 @@ const KEEP_DOWNLOAD_MS = 60_000;
  */
 export function carriedFiles(): FileFunctions {
   return {
-    async open(): Promise<HostOutcome<OpenedFile>> {
+    async open() {
       const file = await chooseFile();
-      if (file === null) return { kind: 'cancelled' };
-      try {
-        const text = await fileText(file);
-        if (text.kind !== 'done') return text;
-        return { kind: 'done', value: { name: file.name, text: text.value, token: null } };
-      } catch (error) {
-        return openFailure(file.name, error);
-      }
+      return file === null ? { kind: 'cancelled' } : readCarried(file);
     },
+    openDropped,
     reopen() {
       const sentence = 'This browser cannot open a file again by itself. Look for it with Open.';
       return Promise.resolve({ kind: 'failed', sentence });
@@ -32,6 +26,24 @@ export function carriedFiles(): FileFunctions {
     },
     recent: () => Promise.resolve([]),
   };
+}
+
+/** A copy of the file's text; the file itself cannot be written again. */
+async function readCarried(file: File): Promise<HostOutcome<OpenedFile>> {
+  try {
+    const text = await fileText(file);
+    if (text.kind !== 'done') return text;
+    const value = { name: file.name, text: text.value, token: null, stamp: null };
+    return { kind: 'done', value };
+  } catch (error) {
+    return openFailure(file.name, error);
+  }
+}
+
+/** The first file that was dropped; what is no file is passed over. */
+export function openDropped(dropped: DataTransfer): Promise<HostOutcome<OpenedFile>> {
+  const file = dropped.files[0];
+  return file === undefined ? Promise.resolve({ kind: 'cancelled' }) : readCarried(file);
 }
 
 function chooseFile(): Promise<File | null> {
@@ -52,5 +64,5 @@ function download(text: string, name: string): HostOutcome<SavedFile> {
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(address), KEEP_DOWNLOAD_MS);
-  return { kind: 'done', value: { name, token: null } };
+  return { kind: 'done', value: { name, token: null, stamp: null } };
 }

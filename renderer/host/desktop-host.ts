@@ -1,7 +1,8 @@
+import { openDropped } from './carried-files';
 import type { Host, HostOutcome } from './host';
 
-/** What the preload exposes: the host's functions without its label. */
-export type HostBridge = Omit<Host, 'edition'>;
+/** What the preload exposes: the host's functions without its label and without what the page does itself. */
+export type HostBridge = Omit<Host, 'edition' | 'openDropped'>;
 
 declare global {
   interface Window {
@@ -18,16 +19,22 @@ export function createDesktopHost(bridge: HostBridge): Host {
     edition: 'desktop',
     open: () => outcome('open the file', bridge.open()),
     reopen: (token) => outcome('open the file', bridge.reopen(token)),
-    save: (text, name, token) => outcome('save the room', bridge.save(text, name, token)),
+    openDropped,
+    save: (text, name, token, options) =>
+      outcome('save the room', bridge.save(text, name, token, options)),
     recent: () => bridge.recent().catch(() => []),
     print: () => outcome('print', bridge.print()),
-    keepAutosave: (record) => bridge.keepAutosave(record).catch(() => undefined),
-    readAutosave: () => bridge.readAutosave().catch(() => null),
+    keepAutosave: (record) => outcome('keep the work', bridge.keepAutosave(record)),
+    readAutosave: () => bridge.readAutosave().catch(() => ({ record: null, unreadable: [] })),
+    forgetUnreadable: (id) => bridge.forgetUnreadable(id).catch(() => undefined),
     onMenuCommand: (listener) => bridge.onMenuCommand(listener),
   };
 }
 
-async function outcome<T>(what: string, answer: Promise<HostOutcome<T>>): Promise<HostOutcome<T>> {
+async function outcome<T extends { readonly kind: string }>(
+  what: string,
+  answer: Promise<T>,
+): Promise<T | HostOutcome<never>> {
   try {
     return await answer;
   } catch (error) {

@@ -12,18 +12,34 @@ export type HostOutcome<T> =
   | { readonly kind: 'cancelled' }
   | { readonly kind: 'failed'; readonly sentence: string };
 
-export interface OpenedFile {
-  /** File name without its folder, for the title block. */
-  readonly name: string;
-  readonly text: string;
-  /** Null where the host cannot write back to the same file. */
-  readonly token: FileToken | null;
+/** Tells a file's content from a later one: it changes when any program replaces or edits the file. */
+export interface FileStamp {
+  readonly modifiedMs: number;
+  readonly sizeBytes: number;
 }
 
 export interface SavedFile {
   readonly name: string;
+  /** Null where the host cannot write back to the same file. */
   readonly token: FileToken | null;
+  /** Of the file as it was read or written; null where the host cannot look at it again. */
+  readonly stamp: FileStamp | null;
 }
+
+/** `name` is without its folder, for the title block. */
+export interface OpenedFile extends SavedFile {
+  readonly text: string;
+}
+
+export interface SaveOptions {
+  /** What the file looked like when the room last came from it or went to it. */
+  readonly stamp: FileStamp | null;
+  /** True where the person has said that a file changed elsewhere may be replaced. */
+  readonly replace: boolean;
+}
+
+/** `changed`: the file is not what was opened or saved here any more; nothing was written. */
+export type SaveOutcome = HostOutcome<SavedFile> | { readonly kind: 'changed' };
 
 export interface RecentFile {
   readonly name: string;
@@ -35,6 +51,7 @@ export interface KeptRoom {
   readonly text: string;
   readonly name: string;
   readonly token: FileToken | null;
+  readonly stamp: FileStamp | null;
 }
 
 export interface AutosaveRecord extends KeptRoom {
@@ -43,6 +60,21 @@ export interface AutosaveRecord extends KeptRoom {
   readonly unsaved: boolean;
   /** Unsaved work that this room has replaced: opening another room must not lose it. */
   readonly before: KeptRoom | null;
+}
+
+/** Kept work that no reader understands: what there is of it, and what it was called. */
+export interface UnreadableWork {
+  /** Names it to `forgetUnreadable`. */
+  readonly id: string;
+  readonly name: string;
+  readonly text: string;
+}
+
+export interface KeptWork {
+  /** The newest work that opens. */
+  readonly record: AutosaveRecord | null;
+  /** Stays where it is until it is forgotten. */
+  readonly unreadable: readonly UnreadableWork[];
 }
 
 /** What the desktop menu (or its keyboard shortcut) asks the window to do. */
@@ -55,18 +87,23 @@ export interface Host {
   open(): Promise<HostOutcome<OpenedFile>>;
   /** Read again a file known by its token (a recent one). */
   reopen(token: FileToken): Promise<HostOutcome<OpenedFile>>;
+  /** Read the file that was dropped on the window; to be called while the event is handled. */
+  openDropped(dropped: DataTransfer): Promise<HostOutcome<OpenedFile>>;
   /** Write `text` to the file behind `token`; asks for a place where `token` is null. */
   save(
     text: string,
     suggestedName: string,
     token: FileToken | null,
-  ): Promise<HostOutcome<SavedFile>>;
+    options?: SaveOptions,
+  ): Promise<SaveOutcome>;
   /** Newest first; empty where the host keeps none. */
   recent(): Promise<readonly RecentFile[]>;
   print(): Promise<HostOutcome<null>>;
-  /** Keep the present work; called after edits, never asks. */
-  keepAutosave(record: AutosaveRecord): Promise<void>;
-  readAutosave(): Promise<AutosaveRecord | null>;
+  /** Keep the present work; called after edits, never asks. Says so where it could not be kept. */
+  keepAutosave(record: AutosaveRecord): Promise<HostOutcome<null>>;
+  readAutosave(): Promise<KeptWork>;
+  /** Drop kept work that could not be read, once the person has it elsewhere. */
+  forgetUnreadable(id: string): Promise<void>;
   /** Menu commands of the desktop program; the browser edition never calls back. Returns the unsubscriber. */
   onMenuCommand(listener: (command: MenuCommand) => void): () => void;
 }

@@ -1,16 +1,20 @@
-import { ownTab, tabsInUse } from './own-tab';
-import type { AutosaveRecord, KeptRoom } from './host';
+import { freshTab, ownTab, tabsInUse } from './own-tab';
+import { failed } from './file-text';
+import { asRecord, loneRecord, sortedRecord } from './kept-record';
+import type { AutosaveRecord, HostOutcome, KeptWork, UnreadableWork } from './host';
 
 /**
  * The work at hand, kept by the browser between visits, one record a tab: two windows on two rooms do
  * not overwrite each other. Written at once, so that it is there when the page goes away the next
- * moment. A new tab takes up the newest record that no open tab works on. Where storage is off or full,
- * nothing is kept and nothing fails.
+ * moment. A new tab takes up the newest record that opens and that no open tab works on. What cannot be
+ * read stays under its key, hides no other record, and is shown at every start until it is forgotten.
  */
 
 const PREFIX = 'roomwright-autosave:';
-/** Records of tabs that are gone; older ones go. */
+/** Records of saved work of tabs that are gone; older ones go. Unsaved work never does. */
 const MOST_RECORDS = 12;
+const NOT_KEPT =
+  'Its storage for this page is switched off or full, so what you do here is gone when the page is closed. Save the room to a file.';
 
 let tab: string | null = null;
 
@@ -20,28 +24,55 @@ async function thisTab(): Promise<string> {
 }
 
 /** Keep `record` for this tab. From the second call on it is written before the function returns. */
-export async function keepWork(record: AutosaveRecord): Promise<void> {
-  write(PREFIX + (tab ?? (await thisTab())), record);
+export async function keepWork(record: AutosaveRecord): Promise<HostOutcome<null>> {
+  const key = PREFIX + (tab ?? (await thisTab()));
+  try {
+    localStorage.setItem(key, JSON.stringify(record));
+    return { kind: 'done', value: null };
+  } catch {
+    return failed(NOT_KEPT);
+  }
 }
 
-export async function keptWork(): Promise<AutosaveRecord | null> {
+interface Entry {
+  readonly key: string;
+  readonly text: string;
+  /** Null where it is no record, or holds a room that does not open. */
+  readonly record: AutosaveRecord | null;
+}
+
+export async function keptWork(): Promise<KeptWork> {
   try {
-    const own = PREFIX + (await thisTab());
-    const mine = read(own);
-    if (mine) return mine;
-    const inUse = new Set((await tabsInUse()).map((id) => PREFIX + id));
-    const [newest, ...others] = keys()
-      .filter((key) => key !== own && !inUse.has(key))
-      .map((key) => ({ key, record: read(key) }))
-      .sort((a, b) => (b.record?.savedAtMs ?? 0) - (a.record?.savedAtMs ?? 0));
-    for (const { key } of others.slice(MOST_RECORDS)) localStorage.removeItem(key);
-    if (!newest?.record) return null;
-    write(own, newest.record);
-    localStorage.removeItem(newest.key);
-    return newest.record;
+    return await found();
   } catch {
-    return null;
+    return { record: null, unreadable: [] };
   }
+}
+
+async function found(): Promise<KeptWork> {
+  const own = PREFIX + (await thisTab());
+  const inUse = new Set((await tabsInUse()).map((id) => PREFIX + id));
+  const entries = keys()
+    .filter((key) => key === own || !inUse.has(key))
+    .flatMap(entriesAt);
+  const unreadable = entries.flatMap((entry) => unreadableOf(entry));
+  // What cannot be read keeps its key: this tab's next record must not be written over it.
+  if (entries.some(({ key, record }) => key === own && record === null)) tab = await freshTab();
+  const readable = entries.flatMap(({ key, record }) => (record ? [{ key, record }] : []));
+  const mine = readable.find(({ key }) => key === own);
+  if (mine) return { record: mine.record, unreadable };
+  const [newest, ...others] = readable.sort((a, b) => b.record.savedAtMs - a.record.savedAtMs);
+  const saved = others.filter(({ record }) => !record.unsaved && record.before === null);
+  for (const { key } of saved.slice(MOST_RECORDS)) localStorage.removeItem(key);
+  if (!newest) return { record: null, unreadable };
+  const kept = await keepWork(newest.record);
+  if (kept.kind === 'done') localStorage.removeItem(newest.key);
+  return { record: newest.record, unreadable };
+}
+
+export function forgetUnreadable(id: string): Promise<void> {
+  if (id.startsWith(PREFIX)) localStorage.removeItem(id);
+  return Promise.resolve();
 }
 
 function keys(): readonly string[] {
@@ -50,39 +81,33 @@ function keys(): readonly string[] {
   );
 }
 
-function write(key: string, record: AutosaveRecord): void {
+/** What is under a key, each room that does not open in an entry of its own. */
+function entriesAt(key: string): readonly Entry[] {
+  const text = localStorage.getItem(key) ?? '';
+  const kept = asRecord(text);
+  if (kept === null) return [{ key, text, record: null }];
+  const { record, unreadable } = sortedRecord(kept);
+  if (unreadable.length === 0) return [{ key, text, record }];
+  if (record === null && kept.before === null) return [{ key, text, record: null }];
+  const aside = unreadable.map((room) => ({
+    key: `${PREFIX}aside-${crypto.randomUUID()}`,
+    text: JSON.stringify(loneRecord(room, kept.savedAtMs)),
+    record: null,
+  }));
   try {
-    localStorage.setItem(key, JSON.stringify(record));
+    for (const entry of aside) localStorage.setItem(entry.key, entry.text);
+    if (record === null) localStorage.removeItem(key);
+    else localStorage.setItem(key, JSON.stringify(record));
   } catch {
-    // Storage is off or full: the file itself is still the person's to save.
+    // No place for a second copy: all of it stays under its key.
+    return [{ key, text, record: null }];
   }
+  return [...aside, ...(record === null ? [] : [{ key, text, record }])];
 }
 
-function read(key: string): AutosaveRecord | null {
-  try {
-    const kept: unknown = JSON.parse(localStorage.getItem(key) ?? 'null');
-    return isRecord(kept) ? kept : null;
-  } catch {
-    return null;
-  }
-}
-
-function isRecord(value: unknown): value is AutosaveRecord {
-  if (!isRoom(value)) return false;
-  const record = value as Partial<Record<keyof AutosaveRecord, unknown>>;
-  return (
-    typeof record.savedAtMs === 'number' &&
-    typeof record.unsaved === 'boolean' &&
-    (record.before === null || isRoom(record.before))
-  );
-}
-
-function isRoom(value: unknown): value is KeptRoom {
-  if (typeof value !== 'object' || value === null) return false;
-  const room = value as Partial<Record<keyof KeptRoom, unknown>>;
-  return (
-    typeof room.text === 'string' &&
-    typeof room.name === 'string' &&
-    (room.token === null || typeof room.token === 'string')
-  );
+/** The room's own text where the record around it can be read, else the whole of what is there. */
+function unreadableOf({ key, text, record }: Entry): readonly UnreadableWork[] {
+  if (record !== null || text === '') return [];
+  const read = asRecord(text);
+  return [{ id: key, name: read?.name ?? 'kept-work.room.json', text: read?.text ?? text }];
 }

@@ -7,12 +7,29 @@ const KEY = 'roomwright-tab';
 const LOCK = 'roomwright-tab:';
 
 export async function ownTab(): Promise<string> {
-  const kept = sessionStorage.getItem(KEY);
+  const kept = keptName();
   if (kept !== null && (await hold(kept))) return kept;
+  return freshTab();
+}
+
+/** Another name for this tab: what was kept under the old one is left alone. */
+export async function freshTab(): Promise<string> {
   const fresh = crypto.randomUUID();
-  sessionStorage.setItem(KEY, fresh);
+  try {
+    sessionStorage.setItem(KEY, fresh);
+  } catch {
+    // Without storage the name lasts until the page is loaded again, as everything does.
+  }
   await hold(fresh);
   return fresh;
+}
+
+function keptName(): string | null {
+  try {
+    return sessionStorage.getItem(KEY);
+  } catch {
+    return null;
+  }
 }
 
 /** Names of the tabs that are open now; empty where the browser has no locks. */
@@ -26,9 +43,11 @@ export async function tabsInUse(): Promise<readonly string[]> {
 function hold(tab: string): Promise<boolean> {
   if (!('locks' in navigator)) return Promise.resolve(true);
   return new Promise((resolve) => {
-    void navigator.locks.request(LOCK + tab, { ifAvailable: true }, (lock) => {
+    const asked = navigator.locks.request(LOCK + tab, { ifAvailable: true }, (lock) => {
       resolve(lock !== null);
       return lock === null ? undefined : new Promise(() => undefined);
     });
+    // Where storage is switched off, locks are too: the name is then taken to be free.
+    asked.catch(() => resolve(true));
   });
 }

@@ -1,15 +1,27 @@
 import { isAbort, mayUse, ROOM_FILES, writeHandle, type FileAccess } from './file-access';
 import { failed, fileText, openFailure, refusalToSave, saveFailure } from './file-text';
-import type { FileToken, Host, HostOutcome, OpenedFile, SavedFile } from './host';
+import type {
+  FileStamp,
+  FileToken,
+  Host,
+  HostOutcome,
+  OpenedFile,
+  SavedFile,
+  SaveOptions,
+  SaveOutcome,
+} from './host';
+import { openDropped } from './carried-files';
 import { keepFile, keptFiles } from './kept-in-browser';
 
-type FileFunctions = Pick<Host, 'open' | 'reopen' | 'save' | 'recent'>;
+type FileFunctions = Pick<Host, 'open' | 'openDropped' | 'reopen' | 'save' | 'recent'>;
 
 const CANCELLED = { kind: 'cancelled' } as const;
 
 /** Files by the browser's pickers: a file that was chosen once can be written again in place. */
 export function pickedFiles(access: FileAccess): FileFunctions {
   const handles = new Map<FileToken, FileSystemFileHandle>();
+  /** What each file looked like when this page last read or wrote it. */
+  const stamps = new Map<FileToken, FileStamp>();
 
   /** A handle of this visit, or of an earlier one that the browser has kept. */
   async function handleOf(token: FileToken): Promise<FileSystemFileHandle | null> {
@@ -41,10 +53,13 @@ export function pickedFiles(access: FileAccess): FileFunctions {
 
   async function read(handle: FileSystemFileHandle): Promise<HostOutcome<OpenedFile>> {
     try {
-      const text = await fileText(await handle.getFile());
+      const file = await handle.getFile();
+      const text = await fileText(file);
       if (text.kind !== 'done') return text;
       const token = await remember(handle);
-      return { kind: 'done', value: { name: handle.name, text: text.value, token } };
+      const stamp = stampOf(file);
+      stamps.set(token, stamp);
+      return { kind: 'done', value: { name: handle.name, text: text.value, token, stamp } };
     } catch (error) {
       return openFailure(handle.name, error);
     }
@@ -57,13 +72,36 @@ export function pickedFiles(access: FileAccess): FileFunctions {
     try {
       if (!(await mayUse(handle, 'readwrite'))) return saveFailure(handle.name, refused());
       await writeHandle(handle, text);
-      return { kind: 'done', value: { name: handle.name, token: await remember(handle) } };
+      const token = await remember(handle);
+      const stamp = stampOf(await handle.getFile());
+      stamps.set(token, stamp);
+      return { kind: 'done', value: { name: handle.name, token, stamp } };
     } catch (error) {
       return saveFailure(handle.name, error);
     }
   }
 
+  /** In place, unless the file is not what it was when the room came from it or went to it. */
+  async function writeAgain(
+    handle: FileSystemFileHandle,
+    token: FileToken,
+    text: string,
+    options: SaveOptions,
+  ): Promise<SaveOutcome> {
+    const known = stamps.get(token) ?? options.stamp;
+    if (known !== null && !options.replace && (await isOther(handle, known)))
+      return { kind: 'changed' };
+    return write(handle, text);
+  }
+
   return {
+    async openDropped(dropped) {
+      // Asked for at once: what was dropped can be looked at only while the event is handled.
+      const handle = droppedHandle(dropped);
+      const file = openDropped(dropped);
+      const found = await handle;
+      return found === null ? file : read(found);
+    },
     async open() {
       const picked = await pick('open a file', () =>
         access.showOpenFilePicker({ multiple: false, types: [ROOM_FILES] }),
@@ -82,12 +120,12 @@ export function pickedFiles(access: FileAccess): FileFunctions {
       }
       return read(handle);
     },
-    async save(text, suggestedName, token) {
+    async save(text, suggestedName, token, options = { stamp: null, replace: false }) {
       const refusal = refusalToSave(text);
       if (refusal !== null) return refusal;
       if (token !== null) {
         const known = await handleOf(token);
-        if (known !== null) return write(known, text);
+        if (known !== null) return writeAgain(known, token, text, options);
       }
       const picked = await pick('save the room', () =>
         access.showSaveFilePicker({ suggestedName, types: [ROOM_FILES] }),
@@ -98,6 +136,30 @@ export function pickedFiles(access: FileAccess): FileFunctions {
       return (await keptFiles()).map(({ name, token }) => ({ name, token }));
     },
   };
+}
+
+const stampOf = (file: File): FileStamp => ({
+  modifiedMs: file.lastModified,
+  sizeBytes: file.size,
+});
+
+/** False where the file cannot be looked at: the writing then says why. */
+async function isOther(handle: FileSystemFileHandle, known: FileStamp): Promise<boolean> {
+  try {
+    if (!(await mayUse(handle, 'readwrite'))) return false;
+    const now = stampOf(await handle.getFile());
+    return now.modifiedMs !== known.modifiedMs || now.sizeBytes !== known.sizeBytes;
+  } catch {
+    return false;
+  }
+}
+
+/** The handle of what was dropped, so that it can be saved in place; null where the browser gives none. */
+async function droppedHandle(dropped: DataTransfer): Promise<FileSystemFileHandle | null> {
+  const item = dropped.items[0] as
+    (DataTransferItem & { getAsFileSystemHandle?(): Promise<FileSystemHandle | null> }) | undefined;
+  const found = await item?.getAsFileSystemHandle?.().catch(() => null);
+  return found?.kind === 'file' ? (found as FileSystemFileHandle) : null;
 }
 
 async function pick<T>(what: string, show: () => Promise<T>): Promise<HostOutcome<T>> {

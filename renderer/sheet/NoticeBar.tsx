@@ -24,6 +24,22 @@ export function NoticeBar(): ReactElement | null {
         {notice.lines.map((line) => (
           <p key={line}>{line}</p>
         ))}
+        {notice.actions ? (
+          <div className="notice-actions">
+            {notice.actions.map(({ label, run }) => (
+              <button
+                key={label}
+                type="button"
+                onClick={() => {
+                  notify(null);
+                  run();
+                }}
+              >
+                {label}
+              </button>
+            ))}
+          </div>
+        ) : null}
       </div>
       <button type="button" onClick={() => notify(null)}>
         Close

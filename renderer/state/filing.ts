@@ -1,12 +1,15 @@
 /** Opening, saving, keeping and recovering the room, by way of the host. */
 
 import type { StoreApi } from 'zustand';
-import { openRoom, saveRoom, type Fault } from '../../core/room/open-room';
+import { openRoom } from '../../core/room/open-room';
 import type { Project } from '../../core/room/project';
+import { readBack } from '../../core/room/read-back';
 import type { Host, HostOutcome, KeptRoom, MenuCommand, OpenedFile } from '../host/host';
 import { bareRoom, EXAMPLES, exampleRoom, type ExampleId } from './examples';
-import { fileOf, isUnsaved, projectOf, type Session } from './session';
-import { hasUnsaved, type WorkState } from './work';
+import { faultLines } from './fault-lines';
+import { createKeeping } from './keeping';
+import { fileOf, projectOf, type Session } from './session';
+import type { WorkState } from './work';
 
 export interface Filing {
   readonly edition: Host['edition'];
@@ -15,32 +18,19 @@ export interface Filing {
   readonly newRoom: () => void;
   readonly openExample: (id: ExampleId) => void;
   readonly open: () => Promise<void>;
+  /** Open the file that was dropped on the window; to be called while the event is handled. */
+  readonly openDropped: (dropped: DataTransfer) => Promise<void>;
   readonly save: () => Promise<void>;
   readonly saveAs: () => Promise<void>;
   readonly print: () => Promise<void>;
 }
 
-const KEEP_AFTER_MS = 400;
-const SHOWN_FAULTS = 6;
+/** Where a room could not be read: the text itself can be put into a file. */
+const SAVE_AS_IS = 'Save it as it is';
 
-/** `room.size.width: must be ...` lines of at most six faults. */
-export function faultLines(faults: readonly Fault[]): readonly string[] {
-  const shown = faults
-    .slice(0, SHOWN_FAULTS)
-    .map((fault) => (fault.path === '' ? fault.sentence : `${fault.path}: ${fault.sentence}`));
-  const more = faults.length - shown.length;
-  return more > 0 ? [...shown, `and ${more} more`] : shown;
-}
-
-const keptRoom = ({ project, file }: WorkState): KeptRoom => ({
-  text: saveRoom(project),
-  name: file.name,
-  token: file.token,
-});
-
-const workOf = (project: Project, { name, token }: KeptRoom, saved: boolean): WorkState => ({
+const workOf = (project: Project, { name, token, stamp }: KeptRoom, saved: boolean): WorkState => ({
   project,
-  file: { name, token, saved: saved ? project : null },
+  file: { name, token, stamp, saved: saved ? project : null },
 });
 
 export function createFiling(
@@ -50,6 +40,7 @@ export function createFiling(
   onPaper: <T>(print: () => Promise<T>) => Promise<T>,
 ): Filing {
   const session = (): Session => store.getState();
+  const { keep, watch } = createKeeping(host, store);
 
   const failed = (title: string, sentence: string): void =>
     session().notify({ tone: 'bad', title, lines: [sentence] });
@@ -60,64 +51,98 @@ export function createFiling(
       failed('The file was not opened', outcome.sentence);
       return;
     }
-    const { name, text, token } = outcome.value;
+    const { name, text, token, stamp } = outcome.value;
     const opened = openRoom(text);
     if (!opened.ok) {
       session().notify({
         tone: 'bad',
         title: `"${name}" was not opened; your room is untouched`,
         lines: faultLines(opened.faults),
+        actions: [{ label: SAVE_AS_IS, run: () => saveAsIs(text, name) }],
       });
       return;
     }
     session().notify(null);
     session().load(
-      { project: opened.project, file: { name, token, saved: opened.project } },
+      { project: opened.project, file: { name, token, stamp, saved: opened.project } },
       `open ${name}`,
     );
   };
 
-  const write = async (askPlace: boolean): Promise<void> => {
+  /** Put a text that no reader understands into a file, unchanged. True where it is there. */
+  const saveAsIs = async (text: string, name: string): Promise<boolean> => {
+    const outcome = await host.save(text, name, null);
+    if (outcome.kind === 'failed') failed('The text was not saved', outcome.sentence);
+    if (outcome.kind !== 'done') return false;
+    session().notify({ tone: 'good', title: `Saved as it is: ${outcome.value.name}`, lines: [] });
+    return true;
+  };
+
+  const write = async (askPlace: boolean, replace = false): Promise<void> => {
     const project = projectOf(session());
     const file = fileOf(session());
-    const outcome = await host.save(saveRoom(project), file.name, askPlace ? null : file.token);
+    const back = readBack(project);
+    if (!back.ok) {
+      session().notify({
+        tone: 'bad',
+        title: 'The room was not saved: it could not be opened again',
+        lines: [...faultLines(back.faults), 'Undo the last change, then save again.'],
+        actions: [{ label: SAVE_AS_IS, run: () => saveAsIs(back.text, file.name) }],
+      });
+      return;
+    }
+    const token = askPlace ? null : file.token;
+    const options = { stamp: file.stamp ?? null, replace };
+    const outcome = await host.save(back.text, file.name, token, options);
     if (outcome.kind === 'failed') failed('The room was not saved', outcome.sentence);
+    if (outcome.kind === 'changed') {
+      session().notify({
+        tone: 'bad',
+        title: `"${file.name}" was not saved: it was changed elsewhere since it was opened here`,
+        lines: ['What is in the file now is lost if you replace it.'],
+        actions: [
+          { label: 'Save as another file', run: () => write(true) },
+          { label: 'Replace it', run: () => write(false, true) },
+        ],
+      });
+    }
     if (outcome.kind !== 'done') return;
-    session().markSaved({ ...outcome.value, saved: project });
+    session().markSaved({ ...outcome.value, saved: project }, file);
     session().notify({ tone: 'good', title: `Saved as ${outcome.value.name}`, lines: [] });
     await keep();
   };
 
-  const keep = (): Promise<void> => {
-    const { past, present } = session().work;
-    const { file } = present.state;
-    const before = past.findLast(({ state }) => state.file !== file && hasUnsaved(state));
-    return host.keepAutosave({
-      ...keptRoom(present.state),
-      savedAtMs: Date.now(),
-      unsaved: isUnsaved(session()),
-      before: before ? keptRoom(before.state) : null,
-    });
-  };
-
   const recover = async (): Promise<void> => {
-    const kept = await host.readAutosave();
-    if (!kept) return;
-    const opened = openRoom(kept.text);
-    if (!opened.ok) {
+    const { record, unreadable } = await host.readAutosave();
+    const opened = record && openRoom(record.text);
+    const back = record?.unsaved && opened?.ok ? record : null;
+    if (record && opened?.ok)
+      session().restore(workOf(opened.project, record, !record.unsaved), replaced(record.before));
+    const backTitle = `Your unsaved work on ${back?.name ?? ''} is back`;
+    if (unreadable.length > 0) {
       session().notify({
         tone: 'bad',
-        title: 'The kept work could not be read; here is the example room instead',
-        lines: faultLines(opened.faults),
+        title: `Kept work could not be read: ${unreadable.map(({ name }) => name).join(', ')}`,
+        lines: [
+          ...unreadable.flatMap(({ text }) => {
+            const read = openRoom(text);
+            return read.ok ? [] : faultLines(read.faults);
+          }),
+          'Nothing of it is lost: its text can be saved to a file as it is.',
+          ...(back ? [`${backTitle}.`] : []),
+        ],
+        actions: unreadable.map(({ id, name, text }) => ({
+          label: unreadable.length > 1 ? `${SAVE_AS_IS}: ${name}` : SAVE_AS_IS,
+          run: async () => {
+            if (await saveAsIs(text, name)) await host.forgetUnreadable(id);
+          },
+        })),
       });
-      return;
-    }
-    session().restore(workOf(opened.project, kept, !kept.unsaved), replaced(kept.before));
-    if (kept.unsaved) {
+    } else if (back) {
       session().notify({
         tone: 'good',
-        title: `Your unsaved work on ${kept.name} is back`,
-        lines: [`It was kept on ${new Date(kept.savedAtMs).toLocaleString()}.`],
+        title: backTitle,
+        lines: [`It was kept on ${new Date(back.savedAtMs).toLocaleString()}.`],
       });
     }
   };
@@ -126,23 +151,6 @@ export function createFiling(
   const replaced = (before: KeptRoom | null): WorkState | null => {
     const opened = before && openRoom(before.text);
     return before && opened?.ok ? workOf(opened.project, before, false) : null;
-  };
-
-  const watch = (): void => {
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    const flush = (): void => {
-      clearTimeout(timer);
-      void keep();
-    };
-    store.subscribe((now, before) => {
-      if (now.work.present === before.work.present) return;
-      clearTimeout(timer);
-      timer = setTimeout(flush, KEEP_AFTER_MS);
-    });
-    window.addEventListener('pagehide', flush);
-    document.addEventListener('visibilitychange', () => {
-      if (document.visibilityState === 'hidden') flush();
-    });
   };
 
   const filing: Filing = {
@@ -158,6 +166,7 @@ export function createFiling(
       session().load(exampleRoom(id), `example ${title}`);
     },
     open: async () => take(await host.open()),
+    openDropped: async (dropped) => take(await host.openDropped(dropped)),
     save: () => write(false),
     saveAs: () => write(true),
     print: async () => {

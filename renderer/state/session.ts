@@ -9,8 +9,10 @@ import type { OctaveHz } from '../../core/quantity/bands';
 import type { LengthUnits } from '../../core/quantity/length';
 import { applyEdit, editName, type Edit } from '../../core/room/edits';
 import type { Project } from '../../core/room/project';
+import { readBack } from '../../core/room/read-back';
 import type { Layout } from '../../core/speakers/layouts';
 import { exampleRoom } from './examples';
+import { faultLines } from './fault-lines';
 import { asOne, gestureEdits } from './gesture';
 import * as history from './history';
 import { keepPreferences, readPreferences, showAppearance, type Appearance } from './preferences';
@@ -27,6 +29,13 @@ export interface Notice {
   readonly tone: 'good' | 'bad';
   readonly title: string;
   readonly lines: readonly string[];
+  /** What the person can do about it, by one press; the notice goes with it. */
+  readonly actions?: readonly NoticeAction[];
+}
+
+export interface NoticeAction {
+  readonly label: string;
+  readonly run: () => unknown;
 }
 
 export interface Session {
@@ -56,7 +65,8 @@ export interface Session {
   readonly load: (work: WorkState, name: string) => void;
   /** Recovery at start: the room, and the unsaved one that it had replaced, for undo. */
   readonly restore: (work: WorkState, before: WorkState | null) => void;
-  readonly markSaved: (file: FileState) => void;
+  /** The file that the room of `old` has now been saved to; the present room's where it is not given. */
+  readonly markSaved: (file: FileState, old?: FileState) => void;
   /** Room and history as they were before `gesture`: it is given up half way. */
   readonly takeBack: (gesture: string) => void;
   readonly undo: () => void;
@@ -134,6 +144,12 @@ export const useSession = create<Session>((set, get) => {
         show(history.dropPresent(work));
         return;
       }
+      const back = readBack(next);
+      if (!back.ok) {
+        const title = 'The change was not made: a room file cannot hold it';
+        set({ notice: { tone: 'bad', title, lines: faultLines(back.faults) } });
+        return;
+      }
       going = edits;
       show(history.record(work, { project: next, file }, nameOf(whole), gesture));
     },
@@ -146,9 +162,8 @@ export const useSession = create<Session>((set, get) => {
           ? history.startAfter(opened(before), opened(state), `open ${state.file.name}`)
           : history.startHistory(opened(state)),
       ),
-    markSaved: (file) => {
+    markSaved: (file, old = fileOf(get())) => {
       const { work } = get();
-      const { file: old } = work.present.state;
       // Every step since the room was opened belongs to the file it now has: after undo, saving must
       // not write to the one before.
       const now = { ...old, ...file };

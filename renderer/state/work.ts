@@ -1,12 +1,14 @@
 /** What the history keeps of each moment: the room and the file it belongs to. */
 
 import type { Project } from '../../core/room/project';
-import type { FileToken } from '../host/host';
+import type { FileStamp, FileToken } from '../host/host';
 
 /** The file that the present room came from or went to. */
 export interface FileState {
   readonly name: string;
   readonly token: FileToken | null;
+  /** What the file looked like when it was last read or written for this room. */
+  readonly stamp?: FileStamp | null;
   /** The project as it stands in the file; null where it was never saved. */
   readonly saved: Project | null;
   /** Which opening of a room it belongs to, counted over the session; absent for the first room. */

@@ -87,19 +87,129 @@ describe.runIf(browserOrSkip())('the host in a browser', () => {
     expect(await page.evaluate(() => document.cookie)).toBe('');
   });
 
-  it('keeps the work at hand over a reload', async () => {
-    const record = {
-      text: '{"a":1}',
-      name: 'den',
-      token: null,
-      savedAtMs: 5,
-      unsaved: true,
-      before: null,
-    };
-    expect(await page.evaluate(() => window.hostUnderTest.readAutosave())).toBeNull();
-    await page.evaluate((kept) => window.hostUnderTest.keepAutosave(kept), record);
+  const ROOM =
+    '{"format":"roomwright-room","version":1,"room":{"size":{"width":4,"length":5,"height":3}}}';
+  const recordOf = (text: string, savedAtMs = 5) => ({
+    text,
+    name: 'den',
+    token: null,
+    stamp: null,
+    savedAtMs,
+    unsaved: true,
+    before: null,
+  });
+  const readKept = () => page.evaluate(() => window.hostUnderTest.readAutosave());
+  const reload = async (): Promise<void> => {
     await page.reload();
-    expect(await page.evaluate(() => window.hostUnderTest.readAutosave())).toEqual(record);
+    await page.waitForFunction(() => 'hostUnderTest' in window);
+  };
+  const keep = (record: ReturnType<typeof recordOf>) =>
+    page.evaluate((kept) => window.hostUnderTest.keepAutosave(kept), record);
+
+  it('keeps the work at hand over a reload', async () => {
+    const record = recordOf(ROOM);
+    expect(await readKept()).toEqual({ record: null, unreadable: [] });
+    expect(await keep(record)).toEqual({ kind: 'done', value: null });
+    await reload();
+    expect(await readKept()).toEqual({ record, unreadable: [] });
+  });
+
+  it('keeps what cannot be read, beside newer work, until it is forgotten', async () => {
+    await keep(recordOf('{"half":'));
+    await reload();
+    const first = await readKept();
+    expect(first.record).toBeNull();
+    expect(first.unreadable).toMatchObject([{ name: 'den', text: '{"half":' }]);
+    await keep(recordOf(ROOM, 9));
+    await reload();
+    const second = await readKept();
+    expect(second.record).toEqual(recordOf(ROOM, 9));
+    expect(second.unreadable).toEqual(first.unreadable);
+    await page.evaluate(
+      (id) => window.hostUnderTest.forgetUnreadable(id),
+      first.unreadable[0]?.id ?? '',
+    );
+    await reload();
+    expect(await readKept()).toEqual({ record: recordOf(ROOM, 9), unreadable: [] });
+  });
+
+  it('an unreadable record hides no other, and older rooms in a record come apart from it', async () => {
+    await page.evaluate(
+      ([good, both]) => {
+        localStorage.setItem('roomwright-autosave:gone-1', good);
+        localStorage.setItem('roomwright-autosave:gone-2', both);
+        localStorage.setItem('roomwright-autosave:gone-3', 'no JSON at all');
+      },
+      [
+        JSON.stringify(recordOf(ROOM, 3)),
+        JSON.stringify({ ...recordOf('broken', 8), before: { ...recordOf(ROOM), name: 'loft' } }),
+      ] as const,
+    );
+    const found = await readKept();
+    expect(found.record).toMatchObject({ name: 'loft', text: ROOM, savedAtMs: 8 });
+    expect(found.unreadable.map(({ text }) => text).sort()).toEqual(['broken', 'no JSON at all']);
+  });
+
+  it('never drops unsaved work of tabs that are gone', async () => {
+    await page.evaluate(
+      ([record]) => {
+        for (let i = 0; i < 20; i++) localStorage.setItem(`roomwright-autosave:gone-${i}`, record);
+      },
+      [JSON.stringify(recordOf(ROOM))] as const,
+    );
+    await readKept();
+    expect(await page.evaluate(() => localStorage.length)).toBe(20);
+  });
+
+  it('says so where the storage is full or off, and goes on', async () => {
+    await context.addInitScript(() => {
+      Storage.prototype.setItem = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+      Storage.prototype.getItem = () => {
+        throw new DOMException('off', 'SecurityError');
+      };
+    });
+    await reload();
+    expect(await readKept()).toEqual({ record: null, unreadable: [] });
+    expect(await keep(recordOf(ROOM))).toMatchObject({
+      kind: 'failed',
+      sentence: expect.stringContaining('Save the room to a file') as string,
+    });
+  });
+
+  it('asks before it writes over a file that was changed elsewhere, after a reload too', async () => {
+    await fakePickers();
+    const saved = await page.evaluate(() =>
+      window.hostUnderTest.save('one', 'den.room.json', null),
+    );
+    if (saved.kind !== 'done') throw new Error(JSON.stringify(saved));
+    const { token, stamp } = saved.value;
+    const elsewhere = (text: string): Promise<void> =>
+      page.evaluate(async (content) => {
+        const home = await navigator.storage.getDirectory();
+        const writable = await (await home.getFileHandle('den.room.json')).createWritable();
+        await writable.write(content);
+        await writable.close();
+      }, text);
+    const save = (replace: boolean) =>
+      page.evaluate(([t, o]) => window.hostUnderTest.save('two', 'den', t, o), [
+        token,
+        { stamp, replace },
+      ] as const);
+    const content = (): Promise<string> =>
+      page.evaluate(async () => {
+        const home = await navigator.storage.getDirectory();
+        return (await (await home.getFileHandle('den.room.json')).getFile()).text();
+      });
+    await elsewhere('from elsewhere');
+    expect(await save(false)).toEqual({ kind: 'changed' });
+    await reload();
+    expect(await save(false)).toEqual({ kind: 'changed' });
+    expect(await content()).toBe('from elsewhere');
+    expect((await save(true)).kind).toBe('done');
+    expect((await save(false)).kind).toBe('done');
+    expect(await content()).toBe('two');
   });
 
   it('saves, saves again in place, opens, and finds the file again after a reload', async () => {
@@ -113,16 +223,16 @@ describe.runIf(browserOrSkip())('the host in a browser', () => {
       (known) => window.hostUnderTest.save('zwei, größer', 'ignored', known),
       token,
     );
-    expect(again).toEqual({ kind: 'done', value: { name: 'den.room.json', token } });
+    expect(again).toMatchObject({ kind: 'done', value: { name: 'den.room.json', token } });
     const opened = { kind: 'done', value: { name: 'den.room.json', text: 'zwei, größer', token } };
-    expect(await page.evaluate(() => window.hostUnderTest.open())).toEqual(opened);
+    expect(await page.evaluate(() => window.hostUnderTest.open())).toMatchObject(opened);
 
     await page.reload();
     expect(await page.evaluate(() => window.hostUnderTest.recent())).toEqual([
       { name: 'den.room.json', token },
     ]);
     const reopened = await page.evaluate((known) => window.hostUnderTest.reopen(known), token);
-    expect(reopened).toEqual(opened);
+    expect(reopened).toMatchObject(opened);
   });
 
   it('is cancelled where the picker is called off, and refuses what is too large or no text', async () => {
@@ -166,7 +276,10 @@ describe.runIf(browserOrSkip())('the host in a browser', () => {
       page.waitForEvent('download'),
       page.evaluate(() => window.hostUnderTest.save('one', 'den.room.json', null)),
     ]);
-    expect(saved).toEqual({ kind: 'done', value: { name: 'den.room.json', token: null } });
+    expect(saved).toEqual({
+      kind: 'done',
+      value: { name: 'den.room.json', token: null, stamp: null },
+    });
     expect(download.suggestedFilename()).toBe('den.room.json');
     expect(await fs.readFile(await download.path(), 'utf8')).toBe('one');
 
@@ -178,7 +291,7 @@ describe.runIf(browserOrSkip())('the host in a browser', () => {
     await chooser.setFiles({ ...upload, buffer: Buffer.from('{"größe":1}') });
     expect(await opening.evaluate((held) => held.outcome)).toEqual({
       kind: 'done',
-      value: { name: 'den.room.json', text: '{"größe":1}', token: null },
+      value: { name: 'den.room.json', text: '{"größe":1}', token: null, stamp: null },
     });
     expect(await page.evaluate(() => window.hostUnderTest.recent())).toEqual([]);
   });

@@ -11,6 +11,7 @@ const bridge: HostBridge = {
   print: refuse,
   keepAutosave: refuse,
   readAutosave: refuse,
+  forgetUnreadable: refuse,
   onMenuCommand: () => () => undefined,
 };
 
@@ -30,8 +31,10 @@ describe('the host of the desktop program', () => {
     ];
     for (const outcome of outcomes) expect(outcome.kind).toBe('failed');
     expect(await host.recent()).toEqual([]);
-    expect(await host.readAutosave()).toBeNull();
-    const record = { text: '', name: 'x', token: null, savedAtMs: 1, unsaved: true, before: null };
-    await expect(host.keepAutosave(record)).resolves.toBeUndefined();
+    expect(await host.readAutosave()).toEqual({ record: null, unreadable: [] });
+    await expect(host.forgetUnreadable('x')).resolves.toBeUndefined();
+    const room = { text: '', name: 'x', token: null, stamp: null };
+    const record = { ...room, savedAtMs: 1, unsaved: true, before: null };
+    expect((await host.keepAutosave(record)).kind).toBe('failed');
   });
 });

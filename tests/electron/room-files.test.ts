@@ -6,7 +6,13 @@ import { RecentFiles } from '../../electron/main/recent-files';
 import { RoomFiles, type FileQuestions } from '../../electron/main/room-files';
 import { saveFailure } from '../../electron/files/file-sentences';
 import { ReadOnlyFileError } from '../../electron/files/atomic-write';
-import { MAX_FILE_BYTES, type HostOutcome } from '../../renderer/host/host';
+import {
+  MAX_FILE_BYTES,
+  type AutosaveRecord,
+  type HostOutcome,
+  type KeptRoom,
+  type SaveOutcome,
+} from '../../renderer/host/host';
 import { freshFolder } from './support/temp-folder';
 
 const temp = freshFolder();
@@ -30,7 +36,7 @@ function aRun(answers: Partial<FileQuestions> = {}): RoomFiles {
 const opening = (file: string) => ({ roomToOpen: () => Promise.resolve(file) });
 const savingAt = (file: string) => ({ placeForRoom: () => Promise.resolve(file) });
 
-function done<T>(outcome: HostOutcome<T>): T {
+function done<T>(outcome: HostOutcome<T> | Extract<SaveOutcome, { kind: 'changed' }>): T {
   if (outcome.kind !== 'done') throw new Error(JSON.stringify(outcome));
   return outcome.value;
 }
@@ -196,29 +202,97 @@ describe('what is kept between runs', () => {
     expect(await new RecentFiles(temp.at('recent-rooms.json')).list()).toEqual([]);
   });
 
+  const ROOM =
+    '{"format":"roomwright-room","version":1,"room":{"size":{"width":4,"length":5,"height":3}}}';
+  const roomOf = (room: Partial<KeptRoom>): KeptRoom => ({
+    text: ROOM,
+    name: 'den.room.json',
+    token: null,
+    stamp: null,
+    ...room,
+  });
+  const recordOf = (room: Partial<AutosaveRecord> = {}): AutosaveRecord => ({
+    ...roomOf({}),
+    savedAtMs: 5,
+    unsaved: true,
+    before: null,
+    ...room,
+  });
+
   it('gives the work at hand back, with a new token for the same file', async () => {
     const first = aRun(savingAt(temp.at('den.room.json')));
-    const { token } = done(await first.save('{}', 'den', null));
-    const record = {
-      text: '{"a":1}',
-      name: 'den.room.json',
-      savedAtMs: 5,
-      unsaved: true,
-      before: null,
-    };
-    await first.keepAutosave({ ...record, token });
+    const { token, stamp } = done(await first.save('{}', 'den', null));
+    const record = recordOf();
+    expect(await first.keepAutosave({ ...record, token, stamp })).toMatchObject({ kind: 'done' });
 
     const second = aRun();
-    const kept = await second.readAutosave();
-    expect(kept).toMatchObject(record);
+    const { record: kept } = await second.readAutosave();
+    expect(kept).toMatchObject({ ...record, token: expect.any(String) as string, stamp });
     expect(kept?.token).not.toBe(token);
-    expect((await second.save('{"a":1}', 'den', kept?.token ?? null)).kind).toBe('done');
+    const options = { stamp: kept?.stamp ?? null, replace: false };
+    const saved = await second.save('{"a":1}', 'den', kept?.token ?? null, options);
+    expect(saved.kind).toBe('done');
     expect(await fs.readFile(temp.at('den.room.json'), 'utf8')).toBe('{"a":1}');
   });
 
-  it('has no work at hand at first, or where it cannot be read', async () => {
-    expect(await aRun().readAutosave()).toBeNull();
+  it('asks at the first save after a restart where the file was changed meanwhile', async () => {
+    const first = aRun(savingAt(temp.at('den.room.json')));
+    const { token, stamp } = done(await first.save('{}', 'den', null));
+    await first.keepAutosave(recordOf({ token, stamp }));
+    await fs.writeFile(temp.at('den.room.json'), 'from elsewhere');
+    const asked: string[] = [];
+    const second = aRun({
+      writeOverChanged: (name) => {
+        asked.push(name);
+        return Promise.resolve(false);
+      },
+    });
+    const { record } = await second.readAutosave();
+    const options = { stamp: record?.stamp ?? null, replace: false };
+    expect((await second.save(ROOM, 'den', record?.token ?? null, options)).kind).toBe('cancelled');
+    expect(asked).toEqual(['den.room.json']);
+    expect(await fs.readFile(temp.at('den.room.json'), 'utf8')).toBe('from elsewhere');
+  });
+
+  it('has no work at hand at first', async () => {
+    expect(await aRun().readAutosave()).toEqual({ record: null, unreadable: [] });
+  });
+
+  it('puts what cannot be read aside, and writes nothing over it until it is forgotten', async () => {
     await fs.writeFile(temp.at('autosave.json'), 'half of some');
-    expect(await aRun().readAutosave()).toBeNull();
+    const first = await aRun().readAutosave();
+    expect(first).toMatchObject({ record: null, unreadable: [{ text: 'half of some' }] });
+    await aRun().keepAutosave(recordOf());
+    const again = await aRun().readAutosave();
+    expect(again).toEqual({ record: recordOf(), unreadable: first.unreadable });
+    await aRun().forgetUnreadable(first.unreadable[0]?.id ?? '');
+    expect((await aRun().readAutosave()).unreadable).toEqual([]);
+  });
+
+  it.each([
+    ['the room at hand', { text: '{"half":', before: roomOf({ name: 'loft' }) }, 'loft'],
+    ['the room before it', { before: roomOf({ name: 'loft', text: '{"half":' }) }, 'den.room.json'],
+  ])('saves the other where %s does not open', async (_, parts, name) => {
+    const record = recordOf(parts);
+    await aRun().keepAutosave(record);
+    for (let start = 0; start < 2; start += 1) {
+      const found = await aRun().readAutosave();
+      expect(found.record).toMatchObject({ name, text: ROOM, before: null });
+      expect(found.unreadable).toMatchObject([{ text: '{"half":' }]);
+    }
+  });
+
+  it('forgets no file but those that were put aside', async () => {
+    await aRun().keepAutosave(recordOf());
+    await aRun().forgetUnreadable('autosave.json');
+    expect((await aRun().readAutosave()).record).toEqual(recordOf());
+  });
+
+  it('says so where it cannot be kept', async () => {
+    const nowhere = new AutosaveFile(temp.at('gone', 'autosave.json'), new PathTokens());
+    expect(await nowhere.keep(recordOf())).toMatchObject({
+      kind: 'failed',
+      sentence: expect.stringContaining('Save the room to a file') as string,
+    });
   });
 });
