@@ -3,12 +3,23 @@
  * shell and of the fittings that stand on the floor, and what is in the way of each.
  */
 
+import { METRES_PER_INCH, type LengthUnits } from '../quantity/length';
 import type { Point, Project, Solid } from '../room/project';
 import { inTheWay, type Obstacle } from './obstacles';
 import { standingHeightM } from './stand';
 
 /** Side of a box, m (common practice). */
 export const DEFAULT_BOX_M = 0.4;
+
+/** Box and step of a search in whole figures of `units`, m: 40 cm, or 16 in. */
+export function searchDefaultsM(units: LengthUnits): {
+  readonly boxM: number;
+  readonly stepM: number;
+} {
+  const sideM = units === 'metric' ? DEFAULT_BOX_M : 16 * METRES_PER_INCH;
+  return { boxM: sideM, stepM: sideM };
+}
+
 /** Closer places than this are not told apart, m. */
 export const LEAST_STEP_M = 0.05;
 

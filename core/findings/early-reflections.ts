@@ -66,7 +66,7 @@ function finding(context: FindingContext, faceOver: FaceReflections, more: strin
 
 function remedies(context: FindingContext, { over, worst }: FaceReflections): readonly Remedy[] {
   const { project } = context;
-  const first = panelFor(project, worst, finishesFor(worst));
+  const first = panelFor(project, worst, finishesFor(worst), EARLY_LIMIT, context.measures.units);
   if (!first) return [{ text: withoutPanel(worst) }];
   const change = (panels: readonly Patch[], what: string): Edit => ({
     kind: 'patches',
@@ -85,7 +85,7 @@ function remedies(context: FindingContext, { over, worst }: FaceReflections): re
  * of the loudest of all is known already.
  */
 function panelsFor(
-  { project }: FindingContext,
+  { project, measures }: FindingContext,
   over: readonly EarlyReflection[],
   { patch: first }: Panel,
 ): { readonly panels: readonly Patch[]; readonly kept: number } {
@@ -96,7 +96,13 @@ function panelsFor(
     if (panels.some((panel) => isOn(panel, reflection))) continue;
     const patches = [...project.room.patches, ...panels];
     const changed = { ...project, room: { ...project.room, patches } };
-    const panel = panelFor(changed, reflection, finishesFor(reflection));
+    const panel = panelFor(
+      changed,
+      reflection,
+      finishesFor(reflection),
+      EARLY_LIMIT,
+      measures.units,
+    );
     if (panel) panels.push(panel.patch);
   }
   const keeps = (reflection: EarlyReflection): boolean => {

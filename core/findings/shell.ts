@@ -7,7 +7,12 @@ import { SIDES } from '../room/project';
 import type { FindingContext } from './context';
 import type { Finding } from './finding';
 
-export function shellFindings({ project, lengthText }: FindingContext): readonly Finding[] {
+export function shellFindings({
+  project,
+  lengthText,
+  measures,
+}: FindingContext): readonly Finding[] {
+  const raisedM = RAISED_M[measures.units];
   const findings: Finding[] = [];
   const { size } = project.room;
   if (size.height < LEAST_CEILING_M) {
@@ -26,8 +31,8 @@ export function shellFindings({ project, lengthText }: FindingContext): readonly
         'Head room and the way out are matters of safety. Your local code decides: ask your building office before you frame.',
       remedies: [
         {
-          text: `Raise the ceiling to ${lengthText(2.135)}.`,
-          edit: { kind: 'size', size: { ...size, height: 2.135 } },
+          text: `Raise the ceiling to ${measures.length(raisedM)}.`,
+          edit: { kind: 'size', size: { ...size, height: raisedM } },
         },
       ],
       place: { kind: 'side', side: 'height' },
@@ -36,6 +41,9 @@ export function shellFindings({ project, lengthText }: FindingContext): readonly
   findings.push(...bayFindings(project, lengthText));
   return findings;
 }
+
+/** The least ceiling in whole figures, m: 2.14 m, or 7 ft. */
+const RAISED_M = { metric: 2.14, imperial: LEAST_CEILING_M } as const;
 
 /** A room that the bay does not allow: by the side that is furthest out. */
 function bayFindings(

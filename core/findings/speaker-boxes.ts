@@ -4,7 +4,7 @@ import type { PlacedSpeaker, Project } from '../room/project';
 import { isInTheOpen } from '../room/space';
 import { placedOf } from '../speakers/judge';
 import { clearPlace } from '../speakers/clear-place';
-import { isOnPicture, speakerBox, USUAL_BOX_M } from '../speakers/box';
+import { isOnPicture, speakerBox, usualBoxM } from '../speakers/box';
 import type { Channel } from '../speakers/layouts';
 import { clashesOf, HEAD_CLEARANCE_M, obstaclesIn, type Clash } from '../speakers/obstacles';
 import type { FindingContext } from './context';
@@ -115,7 +115,7 @@ function behindScreen(
 }
 
 function told(
-  { lengthText }: FindingContext,
+  { lengthText, measures }: FindingContext,
   clash: Clash,
   label: string,
   channel: Channel | undefined,
@@ -123,7 +123,7 @@ function told(
 ): Omit<Finding, 'remedies'> {
   const name = channel?.name ?? label;
   const much = lengthText(clash.valueM);
-  const limit = lengthText(clash.limitM);
+  const limit = measures.about(clash.limitM);
   const words: Record<Clash['kind'], string> = {
     solid: `runs ${much} into the fitting "${clash.what}"`,
     door: `covers ${much} of the door "${clash.what}"`,
@@ -136,7 +136,7 @@ function told(
     walkway: `hangs ${much} above the floor where people walk; ${limit} is the least`,
     shell: `reaches ${much} out of the room beside its baffle`,
   };
-  const size = USUAL_BOX_M.map((side) => lengthText(side)).join(' x ');
+  const size = usualBoxM(measures.units).map(measures.part).join(' x ');
   const nearPeople = clash.kind === 'head' || clash.kind === 'walkway' || clash.kind === 'swing';
   return {
     id: `speaker-${clash.kind}:${label}`,

@@ -1,28 +1,54 @@
 /** The bay that a room is searched in, and what is wrong with one. */
 
-import { roundLength } from '../quantity/length';
+import { METRES_PER_INCH, roundLength, type LengthUnits } from '../quantity/length';
 import { mapSides } from '../room/point';
 import { type Bay, type Project, type ShellSize, SIDES, SIZE_LIMITS_M } from '../room/project';
 
-/** How far linings may come in where the person has not said otherwise, m. */
-const COMES_IN_M: ShellSize = { width: 0.5, length: 0.8, height: 0.15 };
-/** Least ceiling height of a habitable room, m: 7 ft (IRC R305.1). No lower than this without being asked. */
-export const LEAST_CEILING_M = 2.134;
+/** What a bay has where the person has not said otherwise, in whole centimetres or whole inches. */
+interface BayDefaults {
+  /** Limits are whole numbers of these, m. */
+  readonly wholeM: number;
+  /** How far linings may come in, m. */
+  readonly comesInM: ShellSize;
+  /** Carpenter's step of the search, m: 1 cm or 1/2 in. */
+  readonly stepM: number;
+}
 
-/** The project's bay, or one that lets the present room come in a little. */
-export function bayOf(project: Project): Bay {
+const DEFAULTS: Readonly<Record<LengthUnits, BayDefaults>> = {
+  metric: {
+    wholeM: 0.01,
+    comesInM: { width: 0.5, length: 0.8, height: 0.15 },
+    stepM: 0.01,
+  },
+  imperial: {
+    wholeM: METRES_PER_INCH,
+    comesInM: {
+      width: 20 * METRES_PER_INCH,
+      length: 32 * METRES_PER_INCH,
+      height: 6 * METRES_PER_INCH,
+    },
+    stepM: METRES_PER_INCH / 2,
+  },
+};
+
+/** Least ceiling height of a habitable room, m: 7 ft (IRC R305.1). No lower than this without being asked. */
+export const LEAST_CEILING_M = 2.1336;
+
+/** The project's bay, or one in whole figures of `units` that lets the present room come in a little. */
+export function bayOf(project: Project, units: LengthUnits = 'metric'): Bay {
   const { bay, size } = project.room;
   if (bay) return bay;
-  const least = mapSides(size, (present, side) =>
-    roundLength(
-      Math.max(
-        SIZE_LIMITS_M[side][0],
-        side === 'height' ? Math.min(LEAST_CEILING_M, size.height) : 0,
-        present - COMES_IN_M[side],
-      ),
-    ),
-  );
-  return { largest: size, least, stepM: 0.01, fixed: [], leastFloorM2: 0 };
+  const { wholeM, comesInM, stepM } = DEFAULTS[units];
+  const least = mapSides(size, (present, side) => {
+    const bare = Math.max(
+      SIZE_LIMITS_M[side][0],
+      side === 'height' ? LEAST_CEILING_M : 0,
+      present - comesInM[side],
+    );
+    // Rounded up, for it may not be less; and no more than what is there.
+    return Math.min(present, roundLength(Math.ceil(bare / wholeM - 1e-6) * wholeM));
+  });
+  return { largest: size, least, stepM, fixed: [], leastFloorM2: 0 };
 }
 
 /** The size with each side that may move brought within the bay; the same object where it fits already. */

@@ -1,5 +1,6 @@
 /** A panel at the point of a reflection: where it fits on the face, and of which finish. */
 
+import { METRES_PER_FOOT, METRES_PER_INCH, type LengthUnits } from '../quantity/length';
 import { freeId } from '../room/free-id';
 import { faceBounds, nearestFreeRect, obstaclesOn } from '../room/free-rect';
 import { finishLookup } from '../room/finishes';
@@ -10,14 +11,20 @@ import { screenRect } from '../room/screen';
 import type { FinishLookup } from './level';
 import { EARLY_LIMIT, loudestOctave, type EarlyLimit, type EarlyReflection } from './early-limit';
 
-/** Along the face and up it (or along the room), m: a usual panel of 2 x 4 ft. */
-export const PANEL_SIZE_M: readonly [number, number] = [0.6, 1.2];
+/** Along the face and up it (or along the room), m: a usual panel of 60 x 120 cm or 2 x 4 ft. */
+export const PANEL_SIZE_M: Readonly<Record<LengthUnits, readonly [number, number]>> = {
+  metric: [0.6, 1.2],
+  imperial: [2 * METRES_PER_FOOT, 4 * METRES_PER_FOOT],
+};
 /** Least distance from the point to the panel's edge, m (our own convention). */
 const LEAST_COVER_M = 0.05;
 /** A panel has to take this much off to be worth its place, dB (our own convention). */
 const LEAST_GAIN_DB = 1;
-/** Corners are given to this, m. */
-const STEP_M = 0.005;
+/** Corners are given to this, m: 1 cm or 1/2 in. */
+const STEP_M: Readonly<Record<LengthUnits, number>> = {
+  metric: 0.01,
+  imperial: METRES_PER_INCH / 2,
+};
 
 export interface Panel {
   readonly patch: Patch;
@@ -28,7 +35,7 @@ export interface Panel {
 }
 
 /**
- * A panel of `sizeM` that catches `reflection`: centred on its point, moved within the face and clear of
+ * A usual panel of `units` that catches `reflection`: centred on its point, moved within the face and clear of
  * other patches, the picture and solids that cover the face. Its finish is the first of `finishes` (ids,
  * in the order in which they are to be preferred) that brings the reflection to the limit, else the one
  * that takes most off. Null where no place holds the point, no finish takes a decibel off, or the room
@@ -39,10 +46,10 @@ export function panelFor(
   { hit, path, levelDb }: Pick<EarlyReflection, 'hit' | 'path' | 'levelDb'>,
   finishes: readonly string[],
   limit: EarlyLimit = EARLY_LIMIT,
-  sizeM: readonly [number, number] = PANEL_SIZE_M,
+  units: LengthUnits = 'metric',
 ): Panel | null {
   if (project.room.patches.length >= MOST_PATCHES) return null;
-  const rect = panelRect(project, hit, sizeM);
+  const rect = panelRect(project, hit, units);
   if (!rect) return null;
   const lookup = finishLookup(project);
   let best: { readonly finish: string; readonly levelDb: number } | null = null;
@@ -75,13 +82,15 @@ export function coveredDb(
 function panelRect(
   project: Project,
   { face, point }: EarlyReflection['hit'],
-  [width, height]: readonly [number, number],
+  units: LengthUnits,
 ): Rect | null {
+  const [width, height] = PANEL_SIZE_M[units];
+  const stepM = STEP_M[units];
   const { room } = project;
   const bounds = faceBounds(room, face);
   if (!bounds) return null;
   const [u, v] = faceAxes(patchSide(face));
-  const start = (at: number, size: number): number => Math.round((at - size / 2) / STEP_M) * STEP_M;
+  const start = (at: number, size: number): number => Math.round((at - size / 2) / stepM) * stepM;
   const [u0, v0] = [start(point[u], width), start(point[v], height)];
   const wanted: Rect = [u0, v0, u0 + width, v0 + height];
   const rect = nearestFreeRect(wanted, bounds, [

@@ -2,7 +2,7 @@
 
 import { create } from 'zustand';
 import { asSubwoofers } from '../../core/bass/as-subwoofers';
-import { DEFAULT_BOX_M } from '../../core/bass/places';
+import { searchDefaultsM } from '../../core/bass/places';
 import type { Driven } from '../../core/bass/measure';
 import { DEFAULT_BAND_HZ } from '../../core/bass/transfer';
 import type { PlaceSearch, PlaceSearchOptions } from '../../core/analysis/subwoofer-search';
@@ -69,7 +69,12 @@ let job: Job<'subwoofers'> | null = null;
 
 export const usePlaces = create<PlacesStore>((set, get) => ({
   open: false,
-  options: { count: 2, stepM: 0.4, boxM: DEFAULT_BOX_M, drives: false, bandHz: DEFAULT_BAND_HZ },
+  options: {
+    count: 2,
+    ...searchDefaultsM(useSession.getState().units),
+    drives: false,
+    bandHz: DEFAULT_BAND_HZ,
+  },
   share: null,
   answer: null,
   failure: null,
@@ -132,4 +137,15 @@ export const usePlaces = create<PlacesStore>((set, get) => ({
 onOtherRoom(() => {
   usePlaces.getState().stop();
   usePlaces.setState({ answer: null, failure: null });
+});
+
+// What nobody has typed stands in whole figures of the units that are chosen now.
+useSession.subscribe(({ units }, before) => {
+  if (units === before.units) return;
+  const { options, set } = usePlaces.getState();
+  const [old, next] = [searchDefaultsM(before.units), searchDefaultsM(units)];
+  set({
+    ...(options.stepM === old.stepM ? { stepM: next.stepM } : {}),
+    ...(options.boxM === old.boxM ? { boxM: next.boxM } : {}),
+  });
 });

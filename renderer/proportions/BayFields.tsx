@@ -13,7 +13,10 @@ export function BayFields(): ReactElement {
   const project = useProject();
   const change = useSession((session) => session.change);
   const start = useProportions((state) => state.start);
-  const bay = bayOf(project);
+  const bay = bayOf(
+    project,
+    useSession((session) => session.units),
+  );
   const set = (part: Partial<Bay>): void => change({ kind: 'bay', bay: { ...bay, ...part } });
   const rooms = searchSize(bay, project.room.size);
   return (

@@ -28,7 +28,8 @@ export function ProportionMapChart(): ReactElement {
   const { size } = project.room;
   // A bay that nobody entered follows the room; during a drag it stands still, or it would run away.
   const [held, hold] = useState<Bay | null>(null);
-  const bay = held ?? bayOf(project);
+  const units = useSession((session) => session.units);
+  const bay = held ?? bayOf(project, units);
   const { map, progress, failed, retry } = useProportionMap(size.height, air.speedOfSoundMS);
   const [ref, box] = useBoxSize<HTMLDivElement>();
   const gesture = useRef<string | null>(null);

@@ -37,7 +37,7 @@ export const useProportions = create<ProportionsState>((set) => ({
     job?.stop();
     const session = useSession.getState();
     const project = projectOf(session);
-    const bay = bayOf(project);
+    const bay = bayOf(project, session.units);
     const present: ShellSize = project.room.size;
     const began = performance.now();
     set({ open: true, search: { kind: 'running', share: 0 } });

@@ -9,6 +9,7 @@ import {
   type EarlyAtSeat,
   type SeatReflection,
 } from '../../core/reflections/early-at-seat';
+import { EARLY_LIMIT } from '../../core/reflections/early-limit';
 import { panelFor, type Panel } from '../../core/reflections/panel';
 import type { Point, Project } from '../../core/room/project';
 import type { ListeningPlace } from '../../core/room/seats';
@@ -69,12 +70,13 @@ const loudest = (reflections: readonly SeatReflection[]): SeatReflection | null 
 /** The panel that core proposes for a reflection over the limit. */
 export function usePanel(reflection: SeatReflection | null): Panel | null {
   const project = useProject();
+  const units = useSession((session) => session.units);
   return useMemo(
     () =>
       reflection && reflection.overDb > 0
-        ? panelFor(project, reflection, finishesFor(reflection))
+        ? panelFor(project, reflection, finishesFor(reflection), EARLY_LIMIT, units)
         : null,
-    [project, reflection],
+    [project, reflection, units],
   );
 }
 

@@ -3,6 +3,8 @@
 import basementBay from '../../resources/examples/basement-bay.room.json';
 import longRoom from '../../resources/examples/long-room.room.json';
 import underTheDucts from '../../resources/examples/under-the-ducts.room.json';
+import type { LengthUnits } from '../../core/quantity/length';
+import { newRoomFile } from '../../core/room/new-room';
 import { openRoom } from '../../core/room/open-room';
 import type { WorkState } from './work';
 
@@ -29,16 +31,9 @@ export function exampleRoom(id: ExampleId): WorkState {
   };
 }
 
-/** A bare room to start from, with every default. */
-export function bareRoom(): WorkState {
-  const opened = openRoom(
-    JSON.stringify({
-      format: 'roomwright-room',
-      version: 1,
-      name: 'New room',
-      room: { size: { width: 4, length: 6, height: 2.4 } },
-    }),
-  );
+/** A bare room to start from, in whole figures of `units`. */
+export function bareRoom(units: LengthUnits): WorkState {
+  const opened = openRoom(JSON.stringify(newRoomFile(units)));
   if (!opened.ok) throw new Error('the bare room is broken');
   return {
     project: opened.project,

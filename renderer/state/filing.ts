@@ -160,7 +160,7 @@ export function createFiling(
       await recover();
       watch();
     },
-    newRoom: () => session().load(bareRoom(), 'new room'),
+    newRoom: () => session().load(bareRoom(session().units), 'new room'),
     openExample: (id) => {
       const title = EXAMPLES.find((example) => example.id === id)?.title ?? id;
       session().load(exampleRoom(id), `example ${title}`);

@@ -1,6 +1,8 @@
 /** Bass: the subwoofers, what they make at every seat, and better places for them. */
 
 import type { ReactElement } from 'react';
+import { searchDefaultsM } from '../../core/bass/places';
+import type { LengthUnits } from '../../core/quantity/length';
 import { freeId } from '../../core/room/free-id';
 import {
   SUBWOOFER_LIMITS,
@@ -28,6 +30,7 @@ import { useProject, useSession } from '../state/session';
 export function BassInputs(): ReactElement {
   const project = useProject();
   const change = useSession((session) => session.change);
+  const units = useSession((session) => session.units);
   const subwoofer = useSession((session) => session.subwoofer);
   const chooseSubwoofer = useSession((session) => session.chooseSubwoofer);
   const { subwoofers } = project.speakers;
@@ -50,7 +53,7 @@ export function BassInputs(): ReactElement {
           type="button"
           disabled={subwoofers.length >= SUBWOOFER_LIMITS.count}
           onClick={() => {
-            const added = anotherSubwoofer(project);
+            const added = anotherSubwoofer(project, units);
             change({
               kind: 'subwoofers',
               subwoofers: [...subwoofers, added],
@@ -77,24 +80,22 @@ export function BassInputs(): ReactElement {
   );
 }
 
-/** Acoustic centre off wall and floor, m (half a common box). */
-const OFF_M = 0.2;
-
-/** One more, in the first corner that is not taken. */
-function anotherSubwoofer({ room, speakers }: Project): Subwoofer {
+/** One more, in the first corner that is not taken, half a usual box off wall and floor. */
+function anotherSubwoofer({ room, speakers }: Project, units: LengthUnits): Subwoofer {
+  const offM = searchDefaultsM(units).boxM / 2;
   const { width, length } = room.size;
-  const [right, back] = [width - OFF_M, length - OFF_M];
+  const [right, back] = [width - offM, length - offM];
   const corners: readonly Point[] = [
-    [OFF_M, OFF_M, OFF_M],
-    [right, OFF_M, OFF_M],
-    [OFF_M, back, OFF_M],
-    [right, back, OFF_M],
+    [offM, offM, offM],
+    [right, offM, offM],
+    [offM, back, offM],
+    [right, back, offM],
   ];
   const taken = (at: Point): boolean =>
     speakers.subwoofers.some(
-      ({ position }) => Math.hypot(position[0] - at[0], position[1] - at[1]) < 2 * OFF_M,
+      ({ position }) => Math.hypot(position[0] - at[0], position[1] - at[1]) < 2 * offM,
     );
-  const position = corners.find((corner) => !taken(corner)) ?? [width / 2, OFF_M, OFF_M];
+  const position = corners.find((corner) => !taken(corner)) ?? [width / 2, offM, offM];
   const id = freeId(
     'sub',
     speakers.subwoofers.map((sub) => sub.id),

@@ -5,11 +5,12 @@ import type { Patch } from '../../core/room/project';
 import { useProject, useSession } from '../state/session';
 import { DecayGroup } from './DecayGroup';
 import { DecayPatchFields } from './DecayPatchFields';
-import { PATCH_PRESETS, presetPatch } from './patch-presets';
+import { patchPresets, presetPatch } from './patch-presets';
 
 export function DecayPatches(): ReactElement {
   const project = useProject();
   const change = useSession((session) => session.change);
+  const units = useSession((session) => session.units);
   const [chosenId, choose] = useState<string | null>(null);
   const { patches } = project.room;
   const chosen = patches.find((patch) => patch.id === chosenId) ?? patches.at(-1);
@@ -21,7 +22,7 @@ export function DecayPatches(): ReactElement {
       tally={patches.length === 0 ? 'none' : String(patches.length)}
     >
       <div className="adders">
-        {PATCH_PRESETS.map((preset) => (
+        {patchPresets(units).map((preset) => (
           <button
             key={preset.name}
             type="button"

@@ -4,7 +4,7 @@ import { useMemo, useState, type ReactElement } from 'react';
 import { LISTED_TO_HZ } from '../../core/modes/axial-spacing';
 import { shellModes } from '../../core/modes/shell-modes';
 import { FITTING_MEASURED_TO, fittingFields } from '../../core/room/fitting-fields';
-import { FITTING_PRESETS, fittingFrom } from '../../core/room/fitting-presets';
+import { fittingPresets, fittingFrom } from '../../core/room/fitting-presets';
 import type { Solid } from '../../core/room/project';
 import { BuiltLanes } from '../charts/BuiltLanes';
 import { BuiltTable } from '../charts/BuiltTable';
@@ -25,6 +25,7 @@ import { finishGroups } from './decay-finishes';
 
 export function FittingsInputs(): ReactElement {
   const project = useProject();
+  const units = useSession((session) => session.units);
   const fitting = useSession((session) => session.fitting);
   const chooseFitting = useSession((session) => session.chooseFitting);
   const { solids } = project.room;
@@ -33,7 +34,7 @@ export function FittingsInputs(): ReactElement {
     <>
       <fieldset className="channels">
         <legend>Add</legend>
-        {FITTING_PRESETS.map((preset) => (
+        {fittingPresets(units).map((preset) => (
           <button
             key={preset.title}
             type="button"

@@ -1,7 +1,9 @@
-/** What is usually set into a face, ready to be put there. */
+/** What is usually set into a face, ready to be put there, in whole centimetres or whole inches. */
 
+import { METRES_PER_INCH, roundLength, type LengthUnits } from '../../core/quantity/length';
 import { freeId } from '../../core/room/free-id';
 import { faceBounds, nearestFreeRect, obstaclesOn } from '../../core/room/free-rect';
+import type { Rect } from '../../core/room/patched-area';
 import type { Face, Patch, Project } from '../../core/room/project';
 
 export interface PatchPreset {
@@ -11,43 +13,104 @@ export interface PatchPreset {
   /** Along the face and up it, m. */
   readonly size: readonly [number, number];
   readonly aboveFloorM: number;
+  /** Its place along the face is a whole number of these, m. */
+  readonly stepM: number;
   readonly finish: string;
 }
 
-export const PATCH_PRESETS: readonly PatchPreset[] = [
-  {
-    name: 'door',
-    about: 'Door leaf of 0.81 x 2.03 m (32 x 80 in), solid wood',
-    face: 'back',
-    size: [0.81, 2.03],
-    aboveFloorM: 0,
-    finish: 'door-solid',
+interface Sizes {
+  readonly stepM: number;
+  readonly unit: string;
+  readonly door: readonly [number, number];
+  readonly window: readonly [number, number];
+  readonly sill: number;
+  readonly passage: readonly [number, number];
+  readonly panel: readonly [number, number];
+  readonly panelThick: string;
+  readonly panelAt: number;
+}
+
+/** As they are sold: common practice. */
+const SIZES: Readonly<Record<LengthUnits, Sizes>> = {
+  metric: {
+    stepM: 0.01,
+    unit: 'cm',
+    door: [80, 200],
+    window: [90, 60],
+    sill: 120,
+    passage: [90, 200],
+    panel: [60, 120],
+    panelThick: '50 mm',
+    panelAt: 60,
   },
-  {
-    name: 'window',
-    about: 'Window of 0.9 x 0.6 m at 1.2 m, ordinary glass',
-    face: 'right',
-    size: [0.9, 0.6],
-    aboveFloorM: 1.2,
-    finish: 'glass-window',
+  imperial: {
+    stepM: METRES_PER_INCH,
+    unit: 'in',
+    door: [32, 80],
+    window: [36, 24],
+    sill: 48,
+    passage: [36, 80],
+    panel: [24, 48],
+    panelThick: '2 in',
+    panelAt: 24,
   },
-  {
-    name: 'opening',
-    about: 'Passage of 0.9 x 2.03 m without a door, to the rest of the basement',
-    face: 'back',
-    size: [0.9, 2.03],
-    aboveFloorM: 0,
-    finish: 'opening',
-  },
-  {
-    name: 'panel',
-    about: 'Panel of 0.6 x 1.2 m (2 x 4 ft), 50 mm glass fibre',
-    face: 'left',
-    size: [0.6, 1.2],
-    aboveFloorM: 0.6,
-    finish: 'gf-50-rigid',
-  },
-];
+};
+
+function presetsIn(sizes: Sizes): readonly PatchPreset[] {
+  const { stepM, unit, door, window, sill, passage, panel, panelThick, panelAt } = sizes;
+  const m = (steps: number): number => roundLength(steps * stepM);
+  const size = (pair: readonly [number, number]): readonly [number, number] => [
+    m(pair[0]),
+    m(pair[1]),
+  ];
+  const text = (pair: readonly [number, number]): string => `${pair[0]} x ${pair[1]} ${unit}`;
+  return [
+    {
+      name: 'door',
+      about: `Door leaf of ${text(door)}, solid wood`,
+      face: 'back',
+      size: size(door),
+      aboveFloorM: 0,
+      stepM,
+      finish: 'door-solid',
+    },
+    {
+      name: 'window',
+      about: `Window of ${text(window)}, its sill at ${sill} ${unit}, ordinary glass`,
+      face: 'right',
+      size: size(window),
+      aboveFloorM: m(sill),
+      stepM,
+      finish: 'glass-window',
+    },
+    {
+      name: 'opening',
+      about: `Passage of ${text(passage)} without a door, to the rest of the basement`,
+      face: 'back',
+      size: size(passage),
+      aboveFloorM: 0,
+      stepM,
+      finish: 'opening',
+    },
+    {
+      name: 'panel',
+      about: `Panel of ${text(panel)}, ${panelThick} of glass fibre`,
+      face: 'left',
+      size: size(panel),
+      aboveFloorM: m(panelAt),
+      stepM,
+      finish: 'gf-50-rigid',
+    },
+  ];
+}
+
+const PRESETS: Readonly<Record<LengthUnits, readonly PatchPreset[]>> = {
+  metric: presetsIn(SIZES.metric),
+  imperial: presetsIn(SIZES.imperial),
+};
+
+/** The presets in whole figures of `units`. */
+export const patchPresets = (units: LengthUnits): readonly PatchPreset[] => PRESETS[units];
 
 /**
  * The preset as a patch in the middle of its face or as near to it as is clear; on the plain middle
@@ -64,9 +127,15 @@ export function presetPatch(project: Project, preset: PatchPreset): Patch {
     Math.min(preset.size[0], bounds[2]),
     Math.min(preset.size[1], bounds[3]),
   ];
-  const u0 = Math.round(((bounds[2] - width) / 2) * 200) / 200;
+  const { stepM } = preset;
+  const u0 = Math.floor((bounds[2] - width) / 2 / stepM) * stepM;
   const v0 = Math.min(preset.aboveFloorM, bounds[3] - height);
-  const wanted = [u0, v0, u0 + width, v0 + height] as const;
+  const wanted: Rect = [u0, v0, u0 + width, v0 + height];
   const rect = nearestFreeRect(wanted, bounds, obstaclesOn(room, preset.face, null)) ?? wanted;
-  return { id, face: preset.face, rect, finish: preset.finish };
+  return {
+    id,
+    face: preset.face,
+    rect: rect.map(roundLength) as unknown as Rect,
+    finish: preset.finish,
+  };
 }

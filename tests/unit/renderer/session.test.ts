@@ -86,7 +86,7 @@ describe('when another room is opened', () => {
     const { bareRoom } = await import('../../../renderer/state/examples');
     useBench.getState().keptAs('absorber-1', 'Added.');
     const { design } = useBench.getState();
-    session().load(bareRoom(), 'new room');
+    session().load(bareRoom('metric'), 'new room');
     expect(useBench.getState()).toMatchObject({ finishId: null, said: null, design });
     useBench.getState().keptAs('absorber-2', 'Added.');
     session().undo();
@@ -97,7 +97,7 @@ describe('when another room is opened', () => {
     const { useTone } = await import('../../../renderer/field/tone');
     const { useProportions } = await import('../../../renderer/proportions/proportions-store');
     const { bareRoom } = await import('../../../renderer/state/examples');
-    session().load(bareRoom(), 'new room');
+    session().load(bareRoom('metric'), 'new room');
     const choose = (): void => {
       session().chooseFitting('soffit-1');
       session().chooseFinding('any');

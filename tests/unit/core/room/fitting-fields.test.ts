@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { AXES } from '../../../../core/room/faces';
 import { contactOf, fittingFields, type FittingField } from '../../../../core/room/fitting-fields';
-import { FITTING_PRESETS, fittingFrom } from '../../../../core/room/fitting-presets';
+import { fittingFrom, fittingPresets } from '../../../../core/room/fitting-presets';
 import { HOLD_M, movedSolid } from '../../../../core/room/move-solid';
 import { farCorner } from '../../../../core/room/point';
 import type { Point, Project, Solid } from '../../../../core/room/project';
@@ -10,7 +10,7 @@ import { resizeShell } from '../../../../core/room/resize';
 import { given, roomOf } from '../../support/rooms';
 
 const ready = (project: Project, title: string): Solid =>
-  fittingFrom(given(FITTING_PRESETS.find((preset) => preset.title === title)), project);
+  fittingFrom(given(fittingPresets('metric').find((preset) => preset.title === title)), project);
 const room = roomOf();
 const { size } = room.room;
 const labels = (solid: Solid): readonly string[] =>
@@ -52,7 +52,7 @@ describe('the fields of a fitting', () => {
     const part = fc.double({ min: 0.05, max: 0.95, noNaN: true });
     fc.assert(
       fc.property(
-        fc.constantFrom(...FITTING_PRESETS.map(({ title }) => title)),
+        fc.constantFrom(...fittingPresets('metric').map(({ title }) => title)),
         fc.array(fc.tuple(fc.nat({ max: 5 }), part), { minLength: 1, maxLength: 12 }),
         (title, typed) => {
           let solid = ready(room, title);
@@ -95,7 +95,7 @@ describe('what touches a side of the shell', () => {
     const side = fc.double({ min: -0.8, max: 2, noNaN: true });
     fc.assert(
       fc.property(
-        fc.constantFrom(...FITTING_PRESETS.map(({ title }) => title)),
+        fc.constantFrom(...fittingPresets('metric').map(({ title }) => title)),
         fc.tuple(side, side, side),
         (title, [w, l, h]) => {
           const solid = ready(room, title);

@@ -2,11 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fittingsRefusal, partsOfSpace } from '../../../../core/room/connected';
 import { applyEdit } from '../../../../core/room/edits';
-import {
-  FITTING_PRESETS,
-  fittingFrom,
-  LEAST_EXTENT_M,
-} from '../../../../core/room/fitting-presets';
+import { fittingFrom, fittingPresets, LEAST_EXTENT_M } from '../../../../core/room/fitting-presets';
 import { movedSolid, stretchedSolid } from '../../../../core/room/move-solid';
 import { openRoom, saveRoom } from '../../../../core/room/open-room';
 import type { Point, Solid } from '../../../../core/room/project';
@@ -49,9 +45,13 @@ describe('a free space', () => {
 });
 
 describe('a ready fitting', () => {
-  it.each(FITTING_PRESETS.map((preset) => [preset.title, preset] as const))(
-    '%s lies in the shell, leaves a room, and opens again from its file',
-    (_, preset) => {
+  it.each(
+    (['metric', 'imperial'] as const).flatMap((units) =>
+      fittingPresets(units).map((preset) => [preset.title, units, preset] as const),
+    ),
+  )(
+    '%s in %s figures lies in the shell, leaves a room, and opens again from its file',
+    (_, _units, preset) => {
       const project = roomOf();
       const solid = fittingFrom(preset, project);
       const next = applyEdit(project, { kind: 'solids', solids: [solid], what: 'add' });
@@ -68,7 +68,7 @@ describe('a ready fitting', () => {
 
   it('gets an id of its own each time', () => {
     const project = roomOf();
-    const closet = given(FITTING_PRESETS.find(({ kind }) => kind === 'closet'));
+    const closet = given(fittingPresets('metric').find(({ kind }) => kind === 'closet'));
     const first = fittingFrom(closet, project);
     const next = applyEdit(project, { kind: 'solids', solids: [first], what: 'add' });
     expect([first.id, fittingFrom(closet, next).id]).toEqual(['closet-1', 'closet-2']);
