@@ -174,7 +174,7 @@ describe('saving', () => {
   it('that ends after another room was opened marks the room that was saved', async () => {
     const { bareRoom } = await import('../../../renderer/state/examples');
     const saving = filing.save();
-    session().load(bareRoom(), 'new room');
+    session().load(bareRoom('metric'), 'new room');
     await saving;
     expect(session().work.present.state.file.name).toBe('new.room.json');
     expect(session().work.past.at(-1)?.state.file.name).toBe('den.room.json');
