@@ -16,6 +16,7 @@ import type { ShellSize } from '../room/project';
 import {
   AREA_SOURCE,
   inequalityMargin,
+  keepsInequality,
   INEQUALITY_SOURCE,
   isInArea,
   nearestGoodRatio,
@@ -128,7 +129,7 @@ export function criteriaOf(input: CriteriaInput): Criteria {
       title: 'Proportion inequality',
       value: margin,
       limit: 0,
-      pass: margin >= 0,
+      pass: keepsInequality(proportions),
       unit: '',
       says: `margin at 1 : ${proportions.width.toFixed(2)} : ${proportions.length.toFixed(2)}`,
       source: INEQUALITY_SOURCE,

@@ -29,6 +29,17 @@ export function inequalityMargin({ width, length }: Proportions): number {
   return Math.min(length - 1.1 * width, 4.5 * width - 4 - length, 3 - length, 3 - width);
 }
 
+/** A ratio this near to a border lies on it: a tenth of a millimetre in two metres. */
+const ON_BORDER = 5e-5;
+
+/** True where all four hold: on the first two borders they do, at 3 H of length or width they do not. */
+export function keepsInequality(proportions: Proportions): boolean {
+  const { width, length } = proportions;
+  return (
+    inequalityMargin(proportions) >= -ON_BORDER && length < 3 - ON_BORDER && width < 3 - ON_BORDER
+  );
+}
+
 /** Smallest distance of a ratio of two sides to a whole number from 1 up, as a share of that number. */
 export function wholeRatioDistance(size: ShellSize): number {
   const sides = [...farCorner(size)].sort((a, b) => a - b);

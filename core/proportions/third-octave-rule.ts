@@ -11,13 +11,13 @@ export const THIRD_OCTAVE_RULE_SOURCE = 'Bonello, JAES 29 (1981) 597';
 
 /** Modes this close, as a share of frequency, coincide: 5 mm in 2.5 m (our own convention). */
 export const COINCIDENT_SHARE = 0.002;
-/** A coincident pair is masked where its band holds at least this many modes. */
+/** A coincident pair is masked where its band, or each of its two bands, holds at least this many modes. */
 export const MASKING_MODES = 5;
 
 export interface ThirdOctaveVerdict {
   /** Nominal bands in Hz that hold fewer modes than the one below. */
   readonly falling: readonly number[];
-  /** Pairs of coinciding modes in bands with fewer than five modes: the lower frequency of each, Hz. */
+  /** Coinciding modes, one of them at least in a band with fewer than five: the lower frequency of each pair, Hz. */
   readonly coinciding: readonly number[];
 }
 
@@ -27,16 +27,18 @@ export function thirdOctaveRule(modes: readonly ShellMode[]): ThirdOctaveVerdict
   const falling = bands
     .filter((band, i) => band.count < (bands[i - 1]?.count ?? 0))
     .map((band) => band.nominalHz);
-  const coinciding = bands
-    .filter((band) => band.count < MASKING_MODES)
-    .flatMap((band) => {
-      const within = modes.filter(
-        (mode) => mode.frequencyHz >= band.lowHz && mode.frequencyHz < band.highHz,
-      );
-      return within.slice(1).flatMap((mode, i) => {
-        const before = within[i]?.frequencyHz ?? 0;
-        return mode.frequencyHz - before < COINCIDENT_SHARE * before ? [before] : [];
-      });
-    });
+  const isSparse = ({ frequencyHz }: ShellMode): boolean =>
+    bands.some(
+      ({ lowHz, highHz, count }) =>
+        frequencyHz >= lowHz && frequencyHz < highHz && count < MASKING_MODES,
+    );
+  // Neighbours over all modes: the edge between two bands parts no pair for the ear.
+  const coinciding = modes.slice(1).flatMap((mode, i) => {
+    const before = modes[i];
+    if (!before || mode.frequencyHz - before.frequencyHz >= COINCIDENT_SHARE * before.frequencyHz) {
+      return [];
+    }
+    return isSparse(before) || isSparse(mode) ? [before.frequencyHz] : [];
+  });
   return { falling, coinciding };
 }
