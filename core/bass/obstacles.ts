@@ -1,6 +1,6 @@
 /** Why the box of a subwoofer cannot stand at a place: one answer for search, drag and remedy alike. */
 
-import { isDoor, isWindow, boxBefore, planeOf, sweepBefore } from '../room/openings';
+import { boxBefore, isDoor, isPassage, isWindow, leafOf, planeOf } from '../room/openings';
 import type { Patch, Point, Project, Row } from '../room/project';
 import { screenRect } from '../room/screen';
 import { rowCentreX } from '../room/seats';
@@ -162,11 +162,15 @@ function narrows({ plan: way }: Way, plan: Plan): boolean {
   return Math.max(plan[0] - way[0], way[2] - plan[2]) < WALK_M - TOUCH_M;
 }
 
-/** The floor that the leaf of a door swings over; null for what is no door, or lies in floor or ceiling. */
+/**
+ * The floor before a door or a passage that must stay clear: what the leaf swings over, or the step that
+ * one person takes where none swings in. Null for all else, and in floor or ceiling.
+ */
 function swingOf({ room }: Project, patch: Patch): Plan | null {
-  const plane = isDoor(patch) ? planeOf(room, patch.face) : null;
-  const sweep = plane && sweepBefore(plane, patch.rect);
-  return sweep && [sweep.min[0], sweep.min[1], sweep.max[0], sweep.max[1]];
+  const plane = isDoor(patch) || isPassage(patch) ? planeOf(room, patch.face) : null;
+  if (!plane || plane.side === 'floor' || plane.side === 'ceiling') return null;
+  const { min, max } = leafOf(room, patch)?.sweep ?? boxBefore(plane, patch.rect, WALK_M);
+  return [min[0], min[1], max[0], max[1]];
 }
 
 /** The first seat of the row whose footprint or whose ears the box comes too near to; 0 for none. */

@@ -1,9 +1,10 @@
 /** Doors and windows: patches whose names begin so, and what of the room they take before their face. */
 
 import { FACE_NORMALS, faceAxes, patchSide } from './faces';
+import { faceBounds } from './free-rect';
 import type { Rect } from './patched-area';
 import { farCorner } from './point';
-import type { Face, Patch, Point, Room } from './project';
+import type { Face, Hinge, Patch, Point, Room } from './project';
 
 /** Where a face lies and which way the room is from there. */
 export interface FacePlane {
@@ -16,6 +17,11 @@ export interface FacePlane {
 
 export const isDoor = (patch: Patch): boolean => patch.id.startsWith('door');
 export const isWindow = (patch: Patch): boolean => patch.id.startsWith('window');
+/** A way through a wall without a door. */
+export const isPassage = (patch: Patch): boolean => /^(passage|opening)/.test(patch.id);
+/** What is part of the building, and not hung for the sound. */
+export const isOpening = (patch: Patch): boolean =>
+  isDoor(patch) || isWindow(patch) || isPassage(patch);
 
 /** The plane of a face, shell or `solid-id:face`; null where the solid is not there. */
 export function planeOf(room: Room, face: string): FacePlane | null {
@@ -55,4 +61,51 @@ export function sweepBefore(
 ): { readonly min: Point; readonly max: Point } | null {
   // The first axis of a wall runs along the floor.
   return FACE_NORMALS[plane.side].axis === 2 ? null : boxBefore(plane, rect, rect[2] - rect[0]);
+}
+
+/** True where the left end of the face, for a person in the room who faces it, is its low end. */
+function leftIsLow({ side, inward }: FacePlane): boolean {
+  // Who looks at the screen wall has the low x on the left hand; a quarter turn to the right, the low y.
+  return FACE_NORMALS[side].axis === 1 ? inward === 1 : inward === -1;
+}
+
+/** A door's leaf in plan, m: it turns about the hinge from `shut` to `open`, a quarter of a circle. */
+export interface Leaf {
+  readonly hinge: readonly [number, number];
+  /** Where its free edge is when it is shut, and when it stands open. */
+  readonly shut: readonly [number, number];
+  readonly open: readonly [number, number];
+  readonly widthM: number;
+  /** What it sweeps over where it opens into the room; null where it opens out of it. */
+  readonly sweep: { readonly min: Point; readonly max: Point } | null;
+}
+
+/** Where the hinges are: as the file says, else at the nearer end of the wall (common practice). */
+export function hingeOf(room: Room, patch: Patch): Hinge {
+  if (patch.hinge) return patch.hinge;
+  const plane = planeOf(room, patch.face);
+  const bounds = faceBounds(room, patch.face) ?? patch.rect;
+  const low = patch.rect[0] - bounds[0] <= bounds[2] - patch.rect[2];
+  return plane && leftIsLow(plane) === low ? 'left' : 'right';
+}
+
+/** The leaf of a door; null for what is no door, slides, lies in floor or ceiling, or is on no face. */
+export function leafOf(room: Room, patch: Patch): Leaf | null {
+  const plane = isDoor(patch) ? planeOf(room, patch.face) : null;
+  const sweep = plane && sweepBefore(plane, patch.rect);
+  if (!plane || !sweep || patch.swing === 'slides') return null;
+  const [u0, , u1] = patch.rect;
+  const atLow = (hingeOf(room, patch) === 'left') === leftIsLow(plane);
+  const [hingeU, freeU] = atLow ? [u0, u1] : [u1, u0];
+  const into = patch.swing !== 'out';
+  const openAt = plane.at + (into ? 1 : -1) * plane.inward * (u1 - u0);
+  const place = (along: number, at: number): readonly [number, number] =>
+    FACE_NORMALS[plane.side].axis === 0 ? [at, along] : [along, at];
+  return {
+    hinge: place(hingeU, plane.at),
+    shut: place(freeU, plane.at),
+    open: place(hingeU, openAt),
+    widthM: u1 - u0,
+    sweep: into ? sweep : null,
+  };
 }

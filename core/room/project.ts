@@ -50,6 +50,14 @@ export interface Solid {
   readonly finish: string;
 }
 
+/** Where the hinges of a door are, seen by a person in the room who faces it. */
+export const HINGES = ['left', 'right'] as const;
+export type Hinge = (typeof HINGES)[number];
+
+/** How a door opens: into the room, out of it, or along its wall. */
+export const SWINGS = ['in', 'out', 'slides'] as const;
+export type Swing = (typeof SWINGS)[number];
+
 /** A rectangle of another finish on a face: [u0, v0, u1, v1] in metres along the face's two axes. */
 export interface Patch {
   readonly id: string;
@@ -57,6 +65,10 @@ export interface Patch {
   readonly face: string;
   readonly rect: readonly [number, number, number, number];
   readonly finish: string;
+  /** Of a door; at the nearer end of its wall where it is not given. */
+  readonly hinge?: Hinge;
+  /** Of a door; into the room where it is not given. */
+  readonly swing?: Swing;
 }
 
 /** Absorption coefficient by octave; a band without a figure is left out. */

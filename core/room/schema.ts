@@ -12,6 +12,7 @@ import {
   AIR_LIMITS,
   BOX_SIDE_LIMITS_M,
   FACES,
+  HINGES,
   MOST_ABSORPTION,
   MOST_PATCHES,
   MOUNTS,
@@ -24,6 +25,7 @@ import {
   SIZE_LIMITS_M,
   SOLID_KINDS,
   SUBWOOFER_LIMITS,
+  SWINGS,
 } from './project';
 
 z.config({ jitless: true });
@@ -123,6 +125,8 @@ const patch = group({
       says('[u0, v0, u1, v1] with u0 below u1 and v0 below v1'),
     ),
   finish: id(),
+  hinge: choice(HINGES).optional(),
+  swing: choice(SWINGS).optional(),
 });
 
 const row = group({

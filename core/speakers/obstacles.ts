@@ -1,7 +1,7 @@
 /** What a loudspeaker's box may not run into, and by how much it does. */
 
 import { AXES } from '../room/faces';
-import { boxBefore, isDoor, isWindow, sweepBefore } from '../room/openings';
+import { boxBefore, isDoor, isWindow, leafOf } from '../room/openings';
 import { mapPoint } from '../room/point';
 import type { Patch, Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
@@ -75,13 +75,10 @@ function openings({ room }: Project, patch: Patch): readonly Obstacle[] {
   const face = kind && mountFaces(room).find(({ name }) => name === patch.face);
   if (!kind || !face) return [];
   const casing: Obstacle = { kind, id: patch.id, box: boxBefore(face, patch.rect, CASING_M) };
-  const sweep = kind === 'door' ? sweepBefore(face, patch.rect) : null;
-  if (!sweep) return [casing];
-  // A leaf opens against the nearer end of its wall (common practice; the file does not say).
-  const [u0, , u1] = patch.rect;
-  const hingeU = u0 - face.rect[0] <= face.rect[2] - u1 ? u0 : u1;
-  const hinge = face.axis === 0 ? ([face.at, hingeU] as const) : ([hingeU, face.at] as const);
-  return [casing, { kind: 'swing', id: patch.id, box: sweep, hinge, leafM: u1 - u0 }];
+  const leaf = leafOf(room, patch);
+  if (!leaf?.sweep) return [casing];
+  const { sweep, hinge, widthM } = leaf;
+  return [casing, { kind: 'swing', id: patch.id, box: sweep, hinge, leafM: widthM }];
 }
 
 /** Depth by which boxes run into each other, m: the shortest move that parts them; 0 if they do not. */

@@ -19,6 +19,7 @@ import type { LabelContext } from './label-context';
 import { fittingLabels } from './fitting-labels';
 import { LabelLayer, LabelMover } from './Labels';
 import { usePalette } from './palette';
+import { patchLabels } from './patch-labels';
 import { Fittings } from './scene/Fittings';
 import { reflectionLabels } from './reflection-labels';
 import { Loudspeakers } from './scene/Loudspeakers';
@@ -43,6 +44,7 @@ const VIEW_NAMES: Readonly<Record<View, string>> = {
 const HANDLES: Partial<Readonly<Record<OpenSubject, LabelContext['handles']>>> = {
   fittings: 'fittings',
   bass: 'subwoofers',
+  decay: 'patches',
 };
 
 export function Drawing({ painting }: { readonly painting: Painting | null }): ReactElement {
@@ -56,6 +58,8 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
   const findingId = useSession((session) => session.findingId);
   const fitting = useSession((session) => session.fitting);
   const chooseFitting = useSession((session) => session.chooseFitting);
+  const patch = useSession((session) => session.patch);
+  const choosePatch = useSession((session) => session.choosePatch);
   const subwoofer = useSession((session) => session.subwoofer);
   const chooseSubwoofer = useSession((session) => session.chooseSubwoofer);
   const change = useSession((session) => session.change);
@@ -96,6 +100,8 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
     chooseSubwoofer,
     fitting,
     chooseFitting,
+    patch,
+    choosePatch,
     project,
     analysis,
     units,
@@ -113,6 +119,9 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
     ...reflectionLabels(reflections, view),
     ...drawingLabels(context),
     ...(context.handles === 'fittings' ? fittingLabels(context) : []),
+    ...(context.handles === 'fittings' || context.handles === 'patches'
+      ? patchLabels(context)
+      : []),
     ...(subject === 'speakers' ? aimLabels({ ...context, channel: chosenChannel }) : []),
     ...(context.handles === 'subwoofers' ? subwooferLabels(context) : []),
   ];
@@ -141,7 +150,11 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
         />
         <Shell size={size} palette={palette} gridM={units === 'metric' ? 0.5 : METRES_PER_FOOT} />
         {painting ? <PressurePaint painting={painting} palette={palette} view={view} /> : null}
-        <Fittings project={project} palette={palette} />
+        <Fittings
+          project={project}
+          palette={palette}
+          chosenPatch={context.handles === 'subwoofers' ? null : patch}
+        />
         {subject === 'bass' && placesOpen ? (
           <SubwooferPlaces places={places} palette={palette} />
         ) : null}

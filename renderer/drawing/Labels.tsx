@@ -8,6 +8,7 @@ import { type ReactElement, type ReactNode, type RefObject, useEffect, useRef } 
 import { type PerspectiveCamera, Vector3 } from 'three';
 import type { Point } from '../../core/room/project';
 import { toScene } from './axes';
+import { placeLabels, type LabelRequest, type PagePoint, type PageSize } from './place-labels';
 import type { Stage } from './stage';
 
 export interface PlacedLabel {
@@ -15,9 +16,13 @@ export interface PlacedLabel {
   readonly at: Point;
   /** Place that the lettering keeps away from: it stands beside `at`, on the far side of this. */
   readonly awayFrom?: Point;
+  /** Stands at its place, and moves away from this where that is taken. */
+  readonly outwardFrom?: Point;
+  /** What is placed before it, see `RANKS`; by what it may do where it is not given. */
+  readonly rank?: number;
   /** Gives way (is not shown) where it would lie on another label. */
   readonly yields?: boolean;
-  /** Moves up or down by its own height where it would lie on another label. */
+  /** Lettering that moves aside where it would lie on what is placed before it. */
   readonly mayShift?: boolean;
   readonly node: ReactNode;
 }
@@ -35,6 +40,7 @@ export function LabelLayer({
       {labels.map((label) => (
         <div key={label.key} className="label-anchor" data-place={label.at.join(' ')}>
           {label.node}
+          <i className="leader" aria-hidden="true" />
         </div>
       ))}
     </div>
@@ -66,25 +72,47 @@ export function LabelMover({ layer, stage, labels }: LabelMoverProps): null {
     const anchors = layer.current?.children;
     if (!anchors) return;
     camera.updateMatrixWorld();
-    const taken: Box[] = [];
-    const settle = (yielding: boolean): void =>
-      labels.forEach((label, i) => {
-        const anchor = anchors[i];
-        if ((label.yields ?? false) !== yielding || !(anchor instanceof HTMLElement)) return;
-        const place = placeOnPage(label, camera, size);
-        const extent = sizeOf(anchor, sizes.current);
-        const at =
-          place && label.mayShift ? shifted(inPicture(place, extent, size), extent, taken) : place;
-        const box = at && boxAround(at, extent);
-        const shown = box !== null && !(yielding && taken.some((other) => overlap(box, other)));
-        if (shown) taken.push(box);
-        anchor.style.visibility = shown ? 'visible' : 'hidden';
-        if (at) anchor.style.transform = `translate(${at.x.toFixed(1)}px, ${at.y.toFixed(1)}px)`;
-      });
-    settle(false);
-    settle(true);
+    const requests = labels.map((label, i): LabelRequest => {
+      const anchor = anchors[i];
+      const extent = anchor instanceof HTMLElement ? sizeOf(anchor, sizes.current) : NO_SIZE;
+      const place = placeOnPage(label, camera, size);
+      return {
+        at: place && { x: place.x, y: place.y },
+        size: extent,
+        rank:
+          label.rank ?? (label.yields ? RANKS.yields : label.mayShift ? RANKS.tag : RANKS.fixed),
+        ...(place?.outward ? { outward: place.outward } : {}),
+        ...(label.yields ? { yields: true } : {}),
+      };
+    });
+    placeLabels(requests, size).forEach((at, i) => {
+      const anchor = anchors[i];
+      const wanted = requests[i]?.at;
+      if (!(anchor instanceof HTMLElement)) return;
+      anchor.style.visibility = at ? 'visible' : 'hidden';
+      if (!at || !wanted) return;
+      anchor.style.transform = `translate(${at.x.toFixed(1)}px, ${at.y.toFixed(1)}px)`;
+      lead(anchor, at, wanted);
+    });
   });
   return null;
+}
+
+/** What is placed first keeps its place. */
+export const RANKS = { fixed: 0, chosen: 1, grip: 2, tag: 3, yields: 4 } as const;
+
+const NO_SIZE: PageSize = { width: 0, height: 0 };
+
+/** A label that stands farther than this from where it belongs is joined to it by a line, px. */
+const LEAD_PX = 18;
+
+function lead(anchor: HTMLElement, at: PagePoint, wanted: PagePoint): void {
+  const line = anchor.querySelector<HTMLElement>(':scope > .leader');
+  if (!line) return;
+  const [dx, dy] = [wanted.x - at.x, wanted.y - at.y];
+  const far = Math.hypot(dx, dy);
+  line.style.width = far > LEAD_PX ? `${far.toFixed(1)}px` : '0';
+  line.style.rotate = `${((Math.atan2(dy, dx) * 180) / Math.PI).toFixed(1)}deg`;
 }
 
 /** How far lettering stands beside its place; it is wider than high. */
@@ -92,17 +120,6 @@ const BESIDE_PX = { x: 46, y: 27 };
 /** Labels this far outside the picture are not shown. */
 const EDGE_PX = { x: 40, y: 20 };
 
-interface PagePoint {
-  readonly x: number;
-  readonly y: number;
-}
-
-interface PageSize {
-  readonly width: number;
-  readonly height: number;
-}
-
-type Box = PagePoint & PageSize;
 type SizeCache = WeakMap<Element, PageSize>;
 
 const scratch = { place: new Vector3(), other: new Vector3() };
@@ -112,18 +129,23 @@ function placeOnPage(
   label: PlacedLabel,
   camera: PerspectiveCamera,
   size: PageSize,
-): PagePoint | null {
+): (PagePoint & { readonly outward?: PagePoint }) | null {
   const { place, other } = scratch;
   place.set(...toScene(label.at)).project(camera);
   let x = ((place.x + 1) / 2) * size.width;
   let y = ((1 - place.y) / 2) * size.height;
-  if (label.awayFrom) {
-    other.set(...toScene(label.awayFrom)).project(camera);
+  let outward: PagePoint | null = null;
+  const from = label.awayFrom ?? label.outwardFrom;
+  if (from) {
+    other.set(...toScene(from)).project(camera);
     const dx = (place.x - other.x) * size.width;
     const dy = (other.y - place.y) * size.height;
-    const far = Math.hypot(dx, dy) || 1;
-    x += (dx / far) * BESIDE_PX.x;
-    y += (dy / far) * BESIDE_PX.y;
+    const far = Math.hypot(dx, dy);
+    if (far > 0.5) outward = { x: dx / far, y: dy / far };
+  }
+  if (label.awayFrom && outward) {
+    x += outward.x * BESIDE_PX.x;
+    y += outward.y * BESIDE_PX.y;
   }
   const outside =
     place.z > 1 ||
@@ -131,7 +153,7 @@ function placeOnPage(
     y < -EDGE_PX.y ||
     x > size.width + EDGE_PX.x ||
     y > size.height + EDGE_PX.y;
-  return outside ? null : { x, y };
+  return outside ? null : { x, y, ...(outward ? { outward } : {}) };
 }
 
 /** Size of a label's element, measured once until the labels change. */
@@ -142,35 +164,4 @@ function sizeOf(anchor: HTMLElement, known: SizeCache): PageSize {
   const size = { width: child?.offsetWidth ?? 0, height: child?.offsetHeight ?? 0 };
   known.set(anchor, size);
   return size;
-}
-
-/** The place, moved so that a label of that size lies within the picture. */
-function inPicture(at: PagePoint, extent: PageSize, picture: PageSize): PagePoint {
-  const held = (value: number, length: number, most: number): number =>
-    Math.min(Math.max(value, length / 2 + 2), most - length / 2 - 2);
-  return {
-    x: held(at.x, extent.width, picture.width),
-    y: held(at.y, extent.height, picture.height),
-  };
-}
-
-/** Tried in this order, in heights of the label. */
-const SHIFTS = [0, -1.1, 1.1, -2.2, 2.2];
-
-/** The place, or the nearest above or below it where nothing lies; the place itself where all are taken. */
-function shifted(at: PagePoint, extent: PageSize, taken: readonly Box[]): PagePoint {
-  for (const shift of SHIFTS) {
-    const moved = { x: at.x, y: at.y + shift * extent.height };
-    const box = boxAround(moved, extent);
-    if (!taken.some((other) => overlap(box, other))) return moved;
-  }
-  return at;
-}
-
-function boxAround(at: PagePoint, size: PageSize): Box {
-  return { x: at.x - size.width / 2, y: at.y - size.height / 2, ...size };
-}
-
-function overlap(a: Box, b: Box): boolean {
-  return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 }

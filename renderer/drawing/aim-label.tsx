@@ -6,7 +6,7 @@ import { aimVector } from '../../core/speakers/aim';
 import { directionFrom } from '../../core/speakers/direction';
 import { DragHandle } from './DragHandle';
 import { takeHold, type LabelContext } from './label-context';
-import type { PlacedLabel } from './Labels';
+import { RANKS, type PlacedLabel } from './Labels';
 import { onPlane } from './stage';
 
 /** Before the baffle, m. */
@@ -43,6 +43,8 @@ export function aimLabels(context: LabelContext): readonly PlacedLabel[] {
     {
       key: `aim-${speaker.channel}`,
       at,
+      outwardFrom: position,
+      rank: RANKS.grip,
       node: (
         <DragHandle
           className="grip aim-grip"

@@ -11,7 +11,7 @@ import { removeThing } from '../fittings/chosen';
 import { DragHandle } from './DragHandle';
 import { middleOf } from './dimension-lines';
 import { DRAG_NORMAL, NUDGE_AXES, type LabelContext } from './label-context';
-import type { PlacedLabel } from './Labels';
+import { RANKS, type PlacedLabel } from './Labels';
 import { alongAxis, onPlane } from './stage';
 
 export interface FittingContext extends LabelContext {
@@ -40,6 +40,7 @@ function tag(context: FittingContext, solid: Solid): PlacedLabel {
     key: `fitting-${solid.id}`,
     at: middle,
     mayShift: true,
+    ...(marked ? { rank: RANKS.chosen } : {}),
     node: (
       <DragHandle
         className={marked ? 'row-chip fitting-chip marked' : 'row-chip fitting-chip'}
@@ -117,6 +118,8 @@ function gripsOf(context: FittingContext, solid: Solid): readonly PlacedLabel[] 
     return {
       key: `fitting-grip-${solid.id}-${face}`,
       at,
+      outwardFrom: middleOf(solid.min, solid.max),
+      rank: RANKS.grip,
       node: (
         <DragHandle
           className={`grip fitting-grip fitting-grip-${face}`}

@@ -14,7 +14,7 @@ import { onPlane, type Stage } from './stage';
 
 export interface LabelContext {
   /** What carries handles of its own, and so needs no name plates. */
-  readonly handles: 'fittings' | 'subwoofers' | null;
+  readonly handles: 'fittings' | 'subwoofers' | 'patches' | null;
   readonly project: Project;
   readonly analysis: Analysis;
   readonly units: LengthUnits;

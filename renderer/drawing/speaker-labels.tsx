@@ -6,7 +6,7 @@ import { speakerBox } from '../../core/speakers/box';
 import { WALL_CLEARANCE_M } from '../../core/speakers/nominal-place';
 import { DragHandle } from './DragHandle';
 import { DRAG_NORMAL, dragPlace, nudged, takeHold, type LabelContext } from './label-context';
-import type { PlacedLabel } from './Labels';
+import { RANKS, type PlacedLabel } from './Labels';
 
 /** Nearer to a wall than its box and this, a dragged loudspeaker hangs on it, m. */
 const PULL_M = 0.08;
@@ -61,6 +61,7 @@ export function speakerLabel(context: LabelContext, label: string): PlacedLabel 
     at: position,
     awayFrom: besideSpeaker(context, position),
     mayShift: true,
+    ...(marked ? { rank: RANKS.chosen } : {}),
     node: (
       <DragHandle
         className={`speaker-chip${inRange ? '' : ' outside'}${marked ? ' marked' : ''}`}

@@ -6,7 +6,7 @@ import type { Point, Subwoofer } from '../../core/room/project';
 import { removeThing } from '../fittings/chosen';
 import { DragHandle } from './DragHandle';
 import { DRAG_NORMAL, dragPlace, nudged, takeHold, type LabelContext } from './label-context';
-import type { PlacedLabel } from './Labels';
+import { RANKS, type PlacedLabel } from './Labels';
 
 export interface SubwooferContext extends LabelContext {
   readonly subwoofer: string | null;
@@ -30,6 +30,7 @@ function tag(context: SubwooferContext, sub: Subwoofer): PlacedLabel {
     key: `subwoofer-${sub.id}`,
     at: sub.position,
     mayShift: true,
+    ...(marked ? { rank: RANKS.chosen } : {}),
     node: (
       <DragHandle
         className={marked ? 'row-chip fitting-chip marked' : 'row-chip fitting-chip'}

@@ -6,8 +6,10 @@ import { roundLength } from '../../core/quantity/length';
 import { faceAxes, patchSide, type Axis } from '../../core/room/faces';
 import { finishLookup } from '../../core/room/finishes';
 import { farCorner } from '../../core/room/point';
-import { FACES, type Patch } from '../../core/room/project';
+import { hingeOf, isDoor } from '../../core/room/openings';
+import { FACES, HINGES, SWINGS, type Patch, type Swing } from '../../core/room/project';
 import { LengthField } from '../controls/LengthField';
+import { useBroughtIntoView } from '../controls/use-brought-into-view';
 import { SelectField } from '../controls/SelectField';
 import { useProject } from '../state/session';
 import { faceLabel, finishGroups, sourceLine } from './decay-finishes';
@@ -16,6 +18,12 @@ const FROM: Readonly<Record<Axis, string>> = {
   0: 'from the left wall',
   1: 'from the screen wall',
   2: 'above the floor',
+};
+
+const NEAREST: Readonly<Record<Axis, string>> = {
+  0: 'the left wall',
+  1: 'the screen wall',
+  2: 'the floor',
 };
 
 /** Least side of a patch that a figure can be set to, m. */
@@ -45,8 +53,9 @@ export function DecayPatchFields(props: DecayPatchFieldsProps): ReactElement {
     const there = faceBounds(room, face) ? freePatch(room, moved) : null;
     onChange(there ?? moved, `face of ${patch.id}`, null);
   };
+  const box = useBroughtIntoView<HTMLDivElement>(patch.id);
   return (
-    <div className="patch">
+    <div className="patch" ref={box}>
       {onSolid ? (
         <p className="hint">
           On {patch.face.replace(':', ', ')}: its rectangle is changed in the room file.
@@ -71,8 +80,12 @@ export function DecayPatchFields(props: DecayPatchFieldsProps): ReactElement {
         groups={finishGroups(project)}
         onChange={(finish) => onChange({ ...patch, finish }, `finish of ${patch.id}`, null)}
       />
+      {isDoor(patch) ? <DoorFields patch={patch} onChange={onChange} /> : null}
       {onSolid ? null : (
         <>
+          <p className="hint">
+            Measured to its corner nearest to {NEAREST[u]} and {NEAREST[v]}.
+          </p>
           <LengthField
             label={`${patch.id} ${FROM[u]}`}
             shortLabel={FROM[u]}
@@ -111,5 +124,59 @@ export function DecayPatchFields(props: DecayPatchFieldsProps): ReactElement {
         Remove {patch.id}
       </button>
     </div>
+  );
+}
+
+const SWING_WORDS: Readonly<Record<Swing, string>> = {
+  in: 'into the room',
+  out: 'out of the room',
+  slides: 'slides along the wall',
+};
+
+/** How a door opens; what of the room its leaf sweeps over follows. */
+function DoorFields({
+  patch,
+  onChange,
+}: Pick<DecayPatchFieldsProps, 'patch' | 'onChange'>): ReactElement {
+  const { room } = useProject();
+  const swing = patch.swing ?? 'in';
+  const what = `swing of ${patch.id}`;
+  return (
+    <>
+      <SelectField
+        label="Opens"
+        value={swing}
+        groups={[
+          {
+            heading: '',
+            options: SWINGS.map((value) => ({ value, label: SWING_WORDS[value] })),
+          },
+        ]}
+        onChange={(value) => {
+          const known = SWINGS.find((one) => one === value);
+          if (known) onChange({ ...patch, swing: known }, what, null);
+        }}
+      />
+      {swing === 'slides' ? null : (
+        <SelectField
+          label="Hinges"
+          title="Seen from within the room"
+          value={hingeOf(room, patch)}
+          groups={[
+            {
+              heading: '',
+              options: HINGES.map((value) => ({
+                value,
+                label: `on the ${value}, seen from within`,
+              })),
+            },
+          ]}
+          onChange={(value) => {
+            const known = HINGES.find((one) => one === value);
+            if (known) onChange({ ...patch, hinge: known }, what, null);
+          }}
+        />
+      )}
+    </>
   );
 }

@@ -1,56 +1,66 @@
-/** Doors, windows and panels: rectangles of another finish on a face, by figures from its corner. */
+/**
+ * Doors, windows and panels: rectangles of another finish on a face, by figures from its corner. What is
+ * part of the building belongs to Fittings, what is hung for the sound to Decay, where all are listed.
+ */
 
-import { useState, type ReactElement } from 'react';
+import type { ReactElement } from 'react';
+import { isOpening } from '../../core/room/openings';
 import type { Patch } from '../../core/room/project';
+import { removeThing } from '../fittings/chosen';
 import { useProject, useSession } from '../state/session';
 import { DecayGroup } from './DecayGroup';
 import { DecayPatchFields } from './DecayPatchFields';
 import { patchPresets, presetPatch } from './patch-presets';
 
-export function DecayPatches(): ReactElement {
+const TITLES = { fittings: 'Doors, windows, passages', decay: 'Doors, windows, panels' } as const;
+
+export function DecayPatches({ of }: { readonly of: keyof typeof TITLES }): ReactElement {
   const project = useProject();
   const change = useSession((session) => session.change);
   const units = useSession((session) => session.units);
-  const [chosenId, choose] = useState<string | null>(null);
+  const chosenId = useSession((session) => session.patch);
+  const choose = useSession((session) => session.choosePatch);
   const { patches } = project.room;
-  const chosen = patches.find((patch) => patch.id === chosenId) ?? patches.at(-1);
+  const listed = of === 'decay' ? patches : patches.filter(isOpening);
+  const chosen = listed.find((patch) => patch.id === chosenId);
   const set = (next: readonly Patch[], what: string, gesture: string | null = null): void =>
     change({ kind: 'patches', patches: next, what }, gesture);
   return (
-    <DecayGroup
-      title="Doors, windows, panels"
-      tally={patches.length === 0 ? 'none' : String(patches.length)}
-    >
+    <DecayGroup title={TITLES[of]} tally={listed.length === 0 ? 'none' : String(listed.length)}>
       <div className="adders">
-        {patchPresets(units).map((preset) => (
-          <button
-            key={preset.name}
-            type="button"
-            title={preset.about}
-            onClick={() => {
-              const patch = presetPatch(project, preset);
-              set([...patches, patch], `new ${preset.name}`);
-              choose(patch.id);
-            }}
-          >
-            Add {preset.name}
-          </button>
-        ))}
+        {patchPresets(units)
+          .filter(({ belongsTo }) => belongsTo === of)
+          .map((preset) => (
+            <button
+              key={preset.name}
+              type="button"
+              title={preset.about}
+              onClick={() => {
+                const patch = presetPatch(project, preset);
+                set([...patches, patch], `add ${patch.id}`);
+                choose(patch.id);
+              }}
+            >
+              Add {preset.name}
+            </button>
+          ))}
       </div>
-      {patches.length === 0 ? (
+      {listed.length === 0 ? (
         <p className="hint">
-          A door, window or panel covers part of a face with another finish. Add one, then set its
-          place by tape measure.
+          {of === 'decay'
+            ? 'A panel covers part of a face with another finish; doors and windows are added in Fittings.'
+            : 'A door, window or passage takes part of a wall.'}{' '}
+          Add one, then drag it in the drawing or set its place by tape measure.
         </p>
       ) : (
         <fieldset className="channels">
-          <legend>Patch</legend>
-          {patches.map((patch) => (
+          <legend>{of === 'decay' ? 'On the faces' : 'In the walls'}</legend>
+          {listed.map((patch) => (
             <button
               key={patch.id}
               type="button"
               aria-pressed={patch.id === chosen?.id}
-              onClick={() => choose(patch.id)}
+              onClick={() => choose(patch.id === chosenId ? null : patch.id)}
             >
               {patch.id}
             </button>
@@ -68,12 +78,7 @@ export function DecayPatches(): ReactElement {
               gesture,
             )
           }
-          onRemove={() =>
-            set(
-              patches.filter((patch) => patch.id !== chosen.id),
-              `remove ${chosen.id}`,
-            )
-          }
+          onRemove={() => removeThing({ kind: 'patch', id: chosen.id })}
         />
       ) : null}
     </DecayGroup>

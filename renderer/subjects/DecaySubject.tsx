@@ -22,7 +22,7 @@ export function DecayInputs(): ReactElement {
   return (
     <div className="decay-inputs">
       <DecayFaces />
-      <DecayPatches />
+      <DecayPatches of="decay" />
       <DecayPeople />
       <DecayOwnFinishes />
       <DecayTarget />

@@ -69,7 +69,7 @@ export function FittingsInputs(): ReactElement {
         </fieldset>
       )}
       {chosen ? <FittingFields key={chosen.id} solid={chosen} /> : null}
-      <DecayPatches />
+      <DecayPatches of="fittings" />
       {solids.length > 0 ? <LimitChoice /> : null}
       <p className="caution">
         Never box in a shut-off, a cleanout, a vent or an escape window, and cut no joist for a

@@ -8,6 +8,8 @@ import type { Face, Patch, Project } from '../../core/room/project';
 
 export interface PatchPreset {
   readonly name: string;
+  /** The subject that adds it. */
+  readonly belongsTo: 'fittings' | 'decay';
   readonly about: string;
   readonly face: Face;
   /** Along the face and up it, m. */
@@ -67,6 +69,7 @@ function presetsIn(sizes: Sizes): readonly PatchPreset[] {
   return [
     {
       name: 'door',
+      belongsTo: 'fittings',
       about: `Door leaf of ${text(door)}, solid wood`,
       face: 'back',
       size: size(door),
@@ -76,6 +79,7 @@ function presetsIn(sizes: Sizes): readonly PatchPreset[] {
     },
     {
       name: 'window',
+      belongsTo: 'fittings',
       about: `Window of ${text(window)}, its sill at ${sill} ${unit}, ordinary glass`,
       face: 'right',
       size: size(window),
@@ -84,7 +88,8 @@ function presetsIn(sizes: Sizes): readonly PatchPreset[] {
       finish: 'glass-window',
     },
     {
-      name: 'opening',
+      name: 'passage',
+      belongsTo: 'fittings',
       about: `Passage of ${text(passage)} without a door, to the rest of the basement`,
       face: 'back',
       size: size(passage),
@@ -94,6 +99,7 @@ function presetsIn(sizes: Sizes): readonly PatchPreset[] {
     },
     {
       name: 'panel',
+      belongsTo: 'decay',
       about: `Panel of ${text(panel)}, ${panelThick} of glass fibre`,
       face: 'left',
       size: size(panel),

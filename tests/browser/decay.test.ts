@@ -133,7 +133,7 @@ describe.runIf(browserOrSkip())('decay, in the window', () => {
     for (const title of ['Doors, windows, panels', 'People and seats', 'Own finishes', 'Methods']) {
       await group(page, title).click();
     }
-    await page.getByRole('button', { name: 'Add door' }).click();
+    await page.getByRole('button', { name: 'Add panel' }).click();
     await page.getByRole('button', { name: 'New finish' }).click();
     await page.getByRole('button', { name: 'Fill the 6 seats' }).click();
     const wide = await page.evaluate(

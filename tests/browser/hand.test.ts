@@ -146,4 +146,52 @@ describe.runIf(browserOrSkip())('the hand, in the window', () => {
     const height = 2.4 / 0.3048;
     expect(parseFloat(await drop.inputValue())).toBe(Math.floor(height - 6));
   });
+
+  it('takes a door by its tag, slides it along its wall, stretches it and turns its hinges', async () => {
+    const { page } = await open();
+    await subject(page, 'Fittings');
+    await page.locator('summary', { hasText: 'Doors, windows, passages' }).click();
+    const many = await page.getByRole('button', { name: /^door-\d+$/ }).count();
+    await page.getByRole('button', { name: 'Add door' }).click();
+    const id = `door-${many + 1}`;
+    await view(page, 'Plan');
+    await drawn(page);
+    const tag = page.getByRole('button', { name: new RegExp(`^${id}, back wall: drag`) });
+    const along = page.getByRole('textbox', { name: `${id} from the left wall` });
+    const width = page.getByRole('textbox', { name: `${id} width` });
+    const [before, wide] = [await along.inputValue(), await width.inputValue()];
+    // Up the page is to the right in the room.
+    await pull(page, tag, 0, -30);
+    await page.mouse.up();
+    expect(parseFloat(await along.inputValue())).toBeGreaterThan(parseFloat(before));
+    expect(await undo(page).innerText()).toContain(`place of ${id}`);
+    await pull(page, page.locator('.patch-grip-0'), 0, 20);
+    await page.mouse.up();
+    expect(parseFloat(await width.inputValue())).toBeGreaterThan(parseFloat(wide));
+    await page.getByLabel('Hinges').selectOption('right');
+    await page.getByLabel('Opens').selectOption('out');
+    expect(await undo(page).innerText()).toContain(`swing of ${id}`);
+    await tag.focus();
+    await page.keyboard.press('Delete');
+    expect(await tag.count()).toBe(0);
+    expect(await undo(page).innerText()).toContain(`remove ${id}`);
+  });
+
+  it('drags a panel along its wall in space, and on to another wall', async () => {
+    const { page } = await open();
+    await subject(page, 'Decay');
+    await page.locator('summary', { hasText: 'Doors, windows, panels' }).click();
+    await page.getByRole('button', { name: 'Add panel' }).click();
+    const tag = page.getByRole('button', { name: /^panel-1, left wall: drag/ });
+    const face = page.getByLabel('Face', { exact: true });
+    expect(await face.inputValue()).toBe('left');
+    await drawn(page);
+    const front = await page.locator('.name-plate', { hasText: 'Screen' }).boundingBox();
+    const from = await tag.boundingBox();
+    if (!front || !from) throw new Error('not drawn');
+    await pull(page, tag, front.x - from.x, front.y - from.y);
+    await page.mouse.up();
+    expect(await face.inputValue()).toBe('front');
+    await page.getByRole('button', { name: /^panel-1, screen wall: drag/ }).waitFor();
+  });
 });

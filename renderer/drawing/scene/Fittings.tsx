@@ -1,10 +1,9 @@
 /** Solids, subwoofers and the screen. What hangs overhead is drawn through, with dashed edges. */
 
 import { useMemo, type ReactElement } from 'react';
-import { farCorner } from '../../../core/room/point';
-import type { Point, Project, Solid } from '../../../core/room/project';
+import type { Patch, Point, Project, Solid } from '../../../core/room/project';
 import { screenRect } from '../../../core/room/screen';
-import { FACE_NORMALS, faceAxes, patchSide } from '../../../core/room/faces';
+import { leafStrokes, patchOutline } from '../patch-strokes';
 import type { Palette } from '../palette';
 import { Box } from './Box';
 import { Strokes } from './Strokes';
@@ -14,9 +13,11 @@ const SUB_HALF_M = 0.2;
 export function Fittings({
   project,
   palette,
+  chosenPatch,
 }: {
   readonly project: Project;
   readonly palette: Palette;
+  readonly chosenPatch: string | null;
 }): ReactElement {
   return (
     <group>
@@ -26,7 +27,7 @@ export function Fittings({
       {project.speakers.subwoofers.map((sub) => (
         <SubwooferBox key={sub.id} position={sub.position} palette={palette} />
       ))}
-      <Patches project={project} palette={palette} />
+      <Patches project={project} palette={palette} chosen={chosenPatch} />
       <ScreenFrame project={project} palette={palette} />
     </group>
   );
@@ -70,41 +71,33 @@ function SubwooferBox({
   return <Box min={min} max={max} top={palette.raised} side={palette.solid} edge={palette.ink} />;
 }
 
-/** Outlines of doors, windows and panels on the shell, with one diagonal. */
+/** Outlines of doors, windows and panels with one diagonal, and how the leaves of the doors swing. */
 function Patches({
   project,
   palette,
+  chosen,
 }: {
   readonly project: Project;
   readonly palette: Palette;
+  readonly chosen: string | null;
 }): ReactElement {
-  const pairs = useMemo(() => {
-    const { size, patches } = project.room;
-    const far = farCorner(size);
-    return patches
-      .filter((patch) => !patch.face.includes(':'))
-      .flatMap((patch) => {
-        const face = patchSide(patch.face);
-        const { axis, side } = FACE_NORMALS[face];
-        const [u, v] = faceAxes(face);
-        const at = (a: number, b: number): Point => {
-          const place: [number, number, number] = [0, 0, 0];
-          place[axis] = side === 1 ? far[axis] - 0.01 : 0.01;
-          place[u] = a;
-          place[v] = b;
-          return place;
-        };
-        const [u0, v0, u1, v1] = patch.rect;
-        return [
-          [at(u0, v0), at(u1, v0)],
-          [at(u1, v0), at(u1, v1)],
-          [at(u1, v1), at(u0, v1)],
-          [at(u0, v1), at(u0, v0)],
-          [at(u0, v0), at(u1, v1)],
-        ] as const;
-      });
-  }, [project.room]);
-  return <Strokes pairs={pairs} color={palette['ink-soft']} />;
+  const { room } = project;
+  const [others, marked] = useMemo(() => {
+    const strokes = (patch: Patch): readonly (readonly [Point, Point])[] => [
+      ...patchOutline(room, patch),
+      ...leafStrokes(room, patch),
+    ];
+    return [
+      room.patches.filter(({ id }) => id !== chosen).flatMap(strokes),
+      room.patches.filter(({ id }) => id === chosen).flatMap(strokes),
+    ];
+  }, [room, chosen]);
+  return (
+    <>
+      <Strokes pairs={others} color={palette['ink-soft']} />
+      <Strokes pairs={marked} color={palette.accent} />
+    </>
+  );
 }
 
 function ScreenFrame({

@@ -8,6 +8,7 @@ import {
   type Bay,
   type CustomFinish,
   FACES,
+  HINGES,
   MOUNTS,
   type Patch,
   type PlacedSpeaker,
@@ -19,6 +20,7 @@ import {
   SIDES,
   type Solid,
   SOLID_KINDS,
+  SWINGS,
   type Subwoofer,
 } from '../../../core/room/project';
 
@@ -225,14 +227,19 @@ function projectWith({ solids, finishesCustom, rows }: Names): fc.Arbitrary<Proj
     ...solids.flatMap((solid) => FACES.map((side) => `${solid.id}:${side}`)),
   );
   const patch: fc.Arbitrary<Patch> = open(
-    fc.record({
-      id,
-      face,
-      rect: fc
-        .tuple(pair(-50, 1000), pair(-50, 450))
-        .map(([u, v]) => [u[0], v[0], u[1], v[1]] as const),
-      finish,
-    }),
+    fc.record(
+      {
+        id,
+        face,
+        rect: fc
+          .tuple(pair(-50, 1000), pair(-50, 450))
+          .map(([u, v]) => [u[0], v[0], u[1], v[1]] as const),
+        finish,
+        hinge: fc.constantFrom(...HINGES),
+        swing: fc.constantFrom(...SWINGS),
+      },
+      { requiredKeys: ['id', 'face', 'rect', 'finish'] },
+    ),
   );
   const reference = fc
     .constantFrom(...(rows.length > 0 ? rows : [{ id: 'row-1', seats: 1 }]))

@@ -109,6 +109,17 @@ describe('a place is forbidden', () => {
     expect(whyAt(project, within[0], within[1])).toEqual({ kind: 'door', id: 'door-1' });
     expect(whyAt(project, beside[0], beside[1])).toBeNull();
     expect(whyAt(project, beyond[0], beyond[1])).toBeNull();
+    const outward = roomOf({ patches: [{ ...patch, swing: 'out' }] }, free);
+    expect(whyAt(outward, within[0], within[1])).toBeNull();
+    // Whichever way it opens, who comes through it needs a step.
+    const step: Readonly<Record<string, readonly [number, number]>> = {
+      front: [1.4, 0.5],
+      back: [1.4, 4.5],
+      left: [0.5, 1.4],
+      right: [3.5, 1.4],
+    };
+    const [x, y] = step[face] ?? [0, 0];
+    expect(whyAt(outward, x, y)).toEqual({ kind: 'door', id: 'door-1' });
     expect(
       whyAt(roomOf({ patches: [{ ...patch, id: 'panel-1' }] }, free), within[0], within[1]),
     ).toBeNull();
