@@ -1,15 +1,24 @@
-/** The best places that were found, beside what stands now; a press puts the subwoofers there. */
+/**
+ * The best places that were found, beside what stands now. A row shows its places in the drawing while it
+ * has the focus; its button puts the subwoofers there.
+ */
 
-import type { ReactElement } from 'react';
+import { useEffect, type ReactElement } from 'react';
 import type { Driven, SetMeasures } from '../../core/bass/measure';
-import { formatLength, type LengthUnits } from '../../core/quantity/length';
-import type { Point, ShellSize } from '../../core/room/project';
+import { MOST_CANCELLED_DB } from '../../core/bass/allowed-sets';
+import type { PlaceSearch } from '../../core/analysis/subwoofer-search';
+import { measuresIn } from '../../core/quantity/measures';
+import type { Point, Project } from '../../core/room/project';
 import type { SubwooferSearch } from '../../core/bass/search';
 import { assumedText } from '../../core/analysis/room-field';
 import { useFineModes } from '../field/use-painting';
 import { signed } from '../charts/signed';
 import { Progress } from '../controls/Progress';
+import { Term } from '../glossary/Term';
 import { useProject, useSession } from '../state/session';
+import { usePreview, previewRow } from '../state/preview';
+import { bandText } from '../charts/band-text';
+import { inTheWayText, placeText } from './place-text';
 import { placesKey, usePlaces, type FoundPlaces } from './places-store';
 import { scrollable } from '../controls/scrollable';
 
@@ -23,24 +32,25 @@ export function PlaceTable(): ReactElement {
   return (
     <figure className="chart" aria-label="Places for the subwoofers">
       <figcaption>
-        Best places
+        Best places{answer ? `, ${bandText(answer.options.bandHz)}` : ''}
         {share === null ? null : <Progress share={share} label="Trying places" onStop={stop} />}
         <span className="readout">{share === null && answer ? proof(answer) : ''}</span>
       </figcaption>
       <div className="table-box" {...scrollable('Places found')}>
         {failure ? <p className="complaint">{failure}</p> : null}
         {stale ? <p className="hint">The room has changed since: search again.</p> : null}
+        {answer ? <MarksKey found={answer.found} boxM={answer.options.boxM} /> : null}
         {answer?.found.search ? (
           <FoundTable
             answer={answer}
             search={answer.found.search}
-            size={project.room.size}
+            project={project}
             stale={stale}
           />
         ) : (
           <p className="empty">
             {answer
-              ? 'No place is free for a box of that size, or nobody sits in the room. See the crosses in the plan.'
+              ? 'No place is free for a box of that size, or nobody sits in the room.'
               : 'Every place along the walls is tried at every seat.'}
             {share === null ? (
               <button type="button" onClick={start}>
@@ -54,32 +64,66 @@ export function PlaceTable(): ReactElement {
   );
 }
 
+/** What the marks on the floor of the drawing mean, and to which point places are measured. */
+function MarksKey({
+  found,
+  boxM,
+}: {
+  readonly found: PlaceSearch;
+  readonly boxM: number;
+}): ReactElement {
+  const { length } = useSession((session) => measuresIn(session.units));
+  const { forbidden } = found.places;
+  return (
+    <p className="hint marks-key">
+      <svg width="12" height="12" aria-hidden="true">
+        <rect className="mark-free" x="2" y="2" width="8" height="8" />
+      </svg>{' '}
+      a box of {length(boxM)} can stand there (measured to its middle)
+      {forbidden.length > 0 ? (
+        <>
+          ;{' '}
+          <svg width="12" height="12" aria-hidden="true">
+            <path className="mark-taken" d="M2 2L10 10M2 10L10 2" />
+          </svg>{' '}
+          in its way: {inTheWayText(forbidden.map(({ why }) => why))}
+        </>
+      ) : null}
+      . A set that gives {MOST_CANCELLED_DB} dB less than its number adds by energy is left out.
+    </p>
+  );
+}
+
 function FoundTable(props: {
   readonly answer: FoundPlaces;
   readonly search: SubwooferSearch;
-  readonly size: ShellSize;
+  readonly project: Project;
   /** No longer of this room: to read, not to take. */
   readonly stale: boolean;
 }): ReactElement {
-  const { answer, search, size, stale } = props;
+  const { answer, search, project, stale } = props;
   const units = useSession((session) => session.units);
   const take = usePlaces((store) => store.take);
+  const { row: shown, show, end } = usePreview();
+  const { options } = answer;
+  const { allowed } = answer.found.places;
+  useEffect(() => end, [end, answer]);
   return (
     <table className="places">
       <thead>
         <tr>
           <th scope="col">where</th>
-          <th
-            scope="col"
-            title="Mean over frequency of the variance of the level over the seats (Welti and Devantier 2006)"
-          >
-            spread dB²
+          <th scope="col">
+            <Term id="spatialVariance">spread dB</Term>
           </th>
-          <th scope="col" title="Standard deviation over frequency of the average of the seats">
-            uneven dB
+          <th scope="col">
+            <Term id="deviation">uneven dB</Term>
           </th>
-          <th scope="col" title="Mean level, less that of one of them alone">
-            output dB
+          <th scope="col">
+            <Term id="output">output dB</Term>
+          </th>
+          <th scope="col">
+            <span className="for-readers">put the subwoofers there</span>
           </th>
         </tr>
       </thead>
@@ -88,29 +132,55 @@ function FoundTable(props: {
           <tr className="chosen">
             <th scope="row">before the search</th>
             <Measures of={search.present} />
+            <td />
           </tr>
         ) : null}
-        {search.sets.map(({ subwoofers, measures, equals }, n) => (
-          <tr key={n}>
-            <th scope="row">
-              <button
-                type="button"
-                className="take-places"
-                disabled={stale}
-                title={equals.length > 0 ? `${equals.length} mirror images are as good` : undefined}
-                onClick={() => take(subwoofers)}
-              >
-                {subwoofers.map((sub) => (
-                  <span key={sub.place}>
-                    {placeText(answer.found.places.allowed[sub.place] ?? [0, 0, 0], size, units)}
-                    {driveText(sub)}
-                  </span>
-                ))}
-              </button>
-            </th>
-            <Measures of={measures} />
-          </tr>
-        ))}
+        {search.sets.map(({ subwoofers, measures, equals }, n) => {
+          const places = subwoofers.flatMap(({ place }): readonly Point[] => {
+            const at = allowed[place];
+            return at ? [at] : [];
+          });
+          const preview = { kind: 'subwoofers', places, boxM: options.boxM } as const;
+          const row = `places-${n}`;
+          return (
+            <tr key={n} {...(stale ? {} : previewRow(row, preview))}>
+              <th scope="row">
+                <button
+                  type="button"
+                  className="show-places"
+                  disabled={stale}
+                  aria-pressed={shown === row}
+                  title={
+                    equals.length > 0 ? `${equals.length} mirror images are as good` : undefined
+                  }
+                  onClick={() => show(row, preview)}
+                >
+                  {subwoofers.map((sub, m) => (
+                    <span key={sub.place}>
+                      {placeText(places[m] ?? [0, 0, 0], project, options.boxM, units)}
+                      {driveText(sub)}
+                    </span>
+                  ))}
+                </button>
+              </th>
+              <Measures of={measures} />
+              <td>
+                <button
+                  type="button"
+                  className="take-places"
+                  disabled={stale}
+                  aria-label={`Put the subwoofers at place ${n + 1}`}
+                  onClick={() => {
+                    end();
+                    take(subwoofers);
+                  }}
+                >
+                  Use
+                </button>
+              </td>
+            </tr>
+          );
+        })}
       </tbody>
     </table>
   );
@@ -119,20 +189,11 @@ function FoundTable(props: {
 function Measures({ of }: { readonly of: SetMeasures }): ReactElement {
   return (
     <>
-      <td>{of.meanSpatialVarianceDb2.toFixed(1)}</td>
+      <td>{Math.sqrt(of.meanSpatialVarianceDb2).toFixed(1)}</td>
       <td>{of.deviationDb.toFixed(1)}</td>
       <td>{signed(of.outputDb)}</td>
     </>
   );
-}
-
-/** `front wall, 1.20 m from left`: as a tape measure reads it. */
-function placeText([x, y]: Point, { width, length }: ShellSize, units: LengthUnits): string {
-  const off = [y, length - y, x, width - x];
-  const wall = off.indexOf(Math.min(...off));
-  return wall < 2
-    ? `${wall === 0 ? 'front' : 'back'} wall, ${formatLength(x, units)} from left`
-    : `${wall === 2 ? 'left' : 'right'} wall, ${formatLength(y, units)} from front`;
 }
 
 function driveText({ delayMs = 0, levelDb = 0 }: Driven): string {

@@ -10,11 +10,12 @@ import { RESPONSE_RANGE_HZ, type SeatResponses } from '../../core/analysis/seat-
 import { ChartWalker } from './ChartWalker';
 import { useBoxSize } from './use-box-size';
 import { seatKey } from '../state/seat-names';
+import { bandText } from './band-text';
 import { signed } from './signed';
 
 const LEFT = 38;
 const RIGHT = 20;
-const TOP = 12;
+const TOP = 20;
 const BOTTOM = 22;
 /** Least height of the scale, and steps that it is rounded to, dB. */
 const LEAST_DB = 40;
@@ -134,6 +135,9 @@ export function ResponseChart(props: ResponseChartProps): ReactElement {
                 />
               )}
             </g>
+            <text className="tick-label" x={LEFT} y={TOP - 8}>
+              0 dB: one subwoofer, 1 m away in the open
+            </text>
             <LineKey x={LEFT + 6} y={height - BOTTOM - 7} several={seats.length > 1} />
             <line
               className="axis"
@@ -214,13 +218,13 @@ function rangeDb({ seats }: SeatResponses): readonly [number, number] {
   return [Math.min(bottom, top - LEAST_DB), top];
 }
 
-function describe({ of, spread, seats, defaulted }: SeatResponses): string {
+function describe({ of, figures, seats, defaulted }: SeatResponses): string {
   const assumed = defaulted > 0 ? `, ${assumedText(defaulted)}` : '';
   const room = `${of === 'built' ? 'as built' : 'plain shell'}${assumed}`;
   const heard = seats.filter(({ seat, levelDb }) => seat !== null && levelDb !== null).length;
-  if (!spread) return `${room}: no seat hears a subwoofer`;
+  if (!figures) return `${room}: no seat hears a subwoofer`;
   return heard > 1
-    ? `${room}, mean spread over ${heard} seats ${spread.meanSpatialVarianceDb2.toFixed(1)} dB²`
+    ? `${room}, spread over ${heard} seats ${figures.spreadDb.toFixed(1)} dB (${bandText(figures.bandHz)})`
     : `${room}, one seat`;
 }
 

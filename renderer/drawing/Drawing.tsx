@@ -25,6 +25,7 @@ import { reflectionLabels } from './reflection-labels';
 import { Loudspeakers } from './scene/Loudspeakers';
 import { ReflectionPoints } from './scene/ReflectionPoints';
 import { Seats } from './scene/Seats';
+import { PreviewMarks } from './scene/PreviewMarks';
 import { PressurePaint } from './scene/PressurePaint';
 import { Shell } from './scene/Shell';
 import { Strokes } from './scene/Strokes';
@@ -158,6 +159,7 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
         {subject === 'bass' && placesOpen ? (
           <SubwooferPlaces places={places} palette={palette} />
         ) : null}
+        <PreviewMarks palette={palette} />
         <Seats
           project={project}
           palette={palette}

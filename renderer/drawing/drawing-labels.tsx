@@ -153,7 +153,7 @@ function namePlates({
       plate(
         `sub-${sub.id}`,
         sub.position,
-        'Sub',
+        sub.id,
         place?.kind === 'subwoofer' && place.id === sub.id,
       ),
     ),

@@ -1,5 +1,6 @@
 /** Words of subwoofers and what the seats hear of them. */
 
+import { MOST_CANCELLED_DB } from '../../core/bass/allowed-sets';
 import { SPREAD_LIMIT_DB } from '../../core/findings/bass';
 import type { TermText } from './term-text';
 
@@ -14,7 +15,7 @@ export const BASS_TERMS = {
   spatialVariance: {
     plain: 'How much the bass differs from seat to seat',
     term: 'spatial variance, dB²',
-    says: 'At each note the squared spread of the level over the seats, averaged over the notes.',
+    says: 'At each note the squared spread of the level over the seats, averaged over the notes. Shown is its root, in dB.',
     good: `Up to about ${SPREAD_LIMIT_DB} dB, which is ${SPREAD_LIMIT_DB ** 2} dB², the seats sound much alike. Lower is better.`,
     source: 'Welti and Devantier, J. Audio Eng. Soc. 54 (2006) 347; limit: our own convention',
     also: 'mean spatial variance msv spread',
@@ -30,8 +31,8 @@ export const BASS_TERMS = {
     plain: 'How much the subwoofers give together',
     term: 'output',
     says: 'Mean level of the set, less that of one of them alone. Subwoofers that work against each other lose here.',
-    good: 'Two give up to 6 dB, four up to 12 dB.',
-    source: 'sum of pressures',
+    good: `Two give up to 6 dB, four up to 12 dB. Where they neither help nor cancel each other it is 3 and 6 dB; a set more than ${MOST_CANCELLED_DB} dB under that is not proposed.`,
+    source: 'sum of pressures; limit: our own convention',
   },
   polarity: {
     plain: 'Cone moves in when the others move out',

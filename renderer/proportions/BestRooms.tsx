@@ -1,9 +1,10 @@
 /** What the search in the bay found: the evenest rooms, with what they cost in floor and height. */
 
-import type { ReactElement } from 'react';
+import { useEffect, type ReactElement } from 'react';
 import { formatLength, type LengthUnits } from '../../core/quantity/length';
 import type { ShellSize } from '../../core/room/project';
 import { isSame } from '../../core/room/same';
+import { previewRow, usePreview } from '../state/preview';
 import { useProject, useSession } from '../state/session';
 import { useProportions } from './proportions-store';
 import { scrollable } from '../controls/scrollable';
@@ -23,6 +24,8 @@ export function BestRooms(): ReactElement {
   const { size } = useProject().room;
   const units = useSession((session) => session.units);
   const change = useSession((session) => session.change);
+  const { row: shown, show, end } = usePreview();
+  useEffect(() => end, [end, search]);
   return (
     <figure className="chart" aria-label="Evenest rooms in the bay">
       <figcaption>
@@ -78,27 +81,49 @@ export function BestRooms(): ReactElement {
                 <th scope="col">
                   <Term id="unevenness">uneven</Term>
                 </th>
+                <th scope="col">
+                  <span className="for-readers">make the room so</span>
+                </th>
               </tr>
             </thead>
             <tbody>
-              {search.result.rooms.map((room) => (
-                <tr
-                  key={`${room.size.width}|${room.size.length}|${room.size.height}`}
-                  className={isSame(room.size, size) ? 'chosen' : undefined}
-                >
-                  <th scope="row">
-                    <button
-                      type="button"
-                      className="take-room"
-                      onClick={() => change({ kind: 'size', size: room.size })}
-                    >
-                      {sizeText(room.size, units)}
-                    </button>
-                  </th>
-                  <td>{room.floorM2.toFixed(1)} m²</td>
-                  <td>{room.unevennessHz.toFixed(0)} Hz</td>
-                </tr>
-              ))}
+              {search.result.rooms.map((room) => {
+                const preview = { kind: 'size', size: room.size } as const;
+                const row = `room-${Object.values(room.size).join('|')}`;
+                return (
+                  <tr
+                    key={row}
+                    className={isSame(room.size, size) ? 'chosen' : undefined}
+                    {...previewRow(row, preview)}
+                  >
+                    <th scope="row">
+                      <button
+                        type="button"
+                        className="show-room"
+                        aria-pressed={shown === row}
+                        onClick={() => show(row, preview)}
+                      >
+                        {sizeText(room.size, units)}
+                      </button>
+                    </th>
+                    <td>{room.floorM2.toFixed(1)} m²</td>
+                    <td>{room.unevennessHz.toFixed(0)} Hz</td>
+                    <td>
+                      <button
+                        type="button"
+                        className="take-room"
+                        aria-label={`Make the room ${sizeText(room.size, units)}`}
+                        onClick={() => {
+                          end();
+                          change({ kind: 'size', size: room.size });
+                        }}
+                      >
+                        Use
+                      </button>
+                    </td>
+                  </tr>
+                );
+              })}
             </tbody>
           </table>
         ) : null}

@@ -57,7 +57,14 @@ describe.runIf(browserOrSkip())('proportions, in the window', () => {
     await page.getByRole('button', { name: 'Find the evenest rooms' }).first().click();
     const found = page.getByRole('figure', { name: 'Evenest rooms in the bay' });
     await found.getByText(/tried in/).waitFor();
-    await found.getByRole('row').nth(1).getByRole('button').click();
+    const first = found.getByRole('row').nth(1);
+    const before = await page.getByLabel('Width', { exact: true }).inputValue();
+    await first.locator('.show-room').click();
+    expect(await first.locator('.show-room').getAttribute('aria-pressed')).toBe('true');
+    expect(await page.getByLabel('Width', { exact: true }).inputValue()).toBe(before);
+    await page.keyboard.press('Escape');
+    expect(await first.locator('.show-room').getAttribute('aria-pressed')).toBe('false');
+    await first.locator('.take-room').click();
     expect(await page.getByLabel('Height', { exact: true }).inputValue()).toBe('2.40 m');
     expect(
       parseFloat(await page.getByLabel('Width', { exact: true }).inputValue()),

@@ -1,0 +1,22 @@
+/** What a row of results would make of the room, dashed over the room as it is. */
+
+import { useMemo, type ReactElement } from 'react';
+import { farCorner } from '../../../core/room/point';
+import type { Point } from '../../../core/room/project';
+import { usePreview, type Preview } from '../../state/preview';
+import type { Palette } from '../palette';
+import { boxEdges, Strokes } from './Strokes';
+
+export function PreviewMarks({ palette }: { readonly palette: Palette }): ReactElement | null {
+  const preview = usePreview((store) => store.preview);
+  const pairs = useMemo(() => (preview ? edgesOf(preview) : null), [preview]);
+  return pairs ? <Strokes pairs={pairs} color={palette.accent} dashed onTop /> : null;
+}
+
+function edgesOf(preview: Preview): readonly (readonly [Point, Point])[] {
+  if (preview.kind === 'size') return boxEdges([0, 0, 0], farCorner(preview.size));
+  const half = preview.boxM / 2;
+  return preview.places.flatMap(([x, y, z]) =>
+    boxEdges([x - half, y - half, z - half], [x + half, y + half, z + half]),
+  );
+}
