@@ -1,14 +1,14 @@
 /** What a subwoofer stands on: the floor, or the stage or riser below it. */
 
-import type { Point, Project } from '../room/project';
+import type { Point, Project, Solid } from '../room/project';
 
 type Standing = Pick<Project, 'room'>;
 
 /** What touches is no gap, m. */
 const TOUCH_M = 0.001;
 
-/** Height of the floor, or of the stages and risers stacked on it, below a point in plan; m. */
-export function standingHeightM({ room }: Standing, [x, y]: readonly [number, number]): number {
+/** The stage or riser that a point in plan is over, the topmost of those stacked on each other; null on the floor. */
+export function standingOn({ room }: Standing, [x, y]: readonly [number, number]): Solid | null {
   const below = room.solids
     .filter(
       ({ kind, min, max }) =>
@@ -19,12 +19,17 @@ export function standingHeightM({ room }: Standing, [x, y]: readonly [number, nu
         y <= max[1],
     )
     .sort((a, b) => a.min[2] - b.min[2]);
-  let top = 0;
-  for (const { min, max } of below) {
-    if (min[2] <= top + TOUCH_M) top = Math.max(top, max[2]);
+  let top: Solid | null = null;
+  for (const solid of below) {
+    const heightM: number = top?.max[2] ?? 0;
+    if (solid.min[2] <= heightM + TOUCH_M && solid.max[2] > heightM) top = solid;
   }
   return top;
 }
+
+/** Height of what one stands on at a point in plan, m: 0 on the floor. */
+export const standingHeightM = (project: Standing, at: readonly [number, number]): number =>
+  standingOn(project, at)?.max[2] ?? 0;
 
 /** True where a box of side `boxM` would stand on one level, with all four of its corners. */
 export function standsLevel(project: Standing, [x, y]: Point, boxM: number): boolean {

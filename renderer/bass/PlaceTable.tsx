@@ -5,7 +5,6 @@
 
 import { useEffect, type ReactElement } from 'react';
 import type { Driven, SetMeasures } from '../../core/bass/measure';
-import { MOST_CANCELLED_DB } from '../../core/bass/allowed-sets';
 import type { PlaceSearch } from '../../core/analysis/subwoofer-search';
 import { measuresIn } from '../../core/quantity/measures';
 import type { Point, Project } from '../../core/room/project';
@@ -89,7 +88,6 @@ function MarksKey({
           in its way: {inTheWayText(forbidden.map(({ why }) => why))}
         </>
       ) : null}
-      . A set that gives {MOST_CANCELLED_DB} dB less than its number adds by energy is left out.
     </p>
   );
 }

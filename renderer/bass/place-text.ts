@@ -1,6 +1,6 @@
 /** Where a subwoofer is to stand, as a tape measure reads it to the middle of its box. */
 
-import { standingHeightM } from '../../core/bass/stand';
+import { standingOn } from '../../core/bass/stand';
 import type { Obstacle } from '../../core/bass/obstacles';
 import { formatLength, type LengthUnits } from '../../core/quantity/length';
 import type { Point, Project } from '../../core/room/project';
@@ -21,7 +21,8 @@ export function placeText(
     `${formatLength(x, units)} from left`,
     `${formatLength(y, units)} from front`,
   ];
-  const onTop = standingHeightM({ room }, [x, y]) > 0 ? ', on the stage or riser' : '';
+  const below = standingOn({ room }, [x, y]);
+  const onTop = below ? `, on the ${below.kind}` : '';
   const off = [y, length - y, x, width - x];
   const wall = off.indexOf(Math.min(...off));
   if ((off[wall] ?? 0) <= boxM / 2 + TOUCH_M) {

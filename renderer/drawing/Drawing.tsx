@@ -157,7 +157,7 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
           chosenPatch={context.handles === 'subwoofers' ? null : patch}
         />
         {subject === 'bass' && placesOpen ? (
-          <SubwooferPlaces places={places} palette={palette} />
+          <SubwooferPlaces places={places} boxM={boxM} palette={palette} />
         ) : null}
         <PreviewMarks palette={palette} />
         <Seats

@@ -1,15 +1,11 @@
 /** Bass: the subwoofers, what they make at every seat, and better places for them. */
 
 import type { ReactElement } from 'react';
+import { anotherPlace } from '../../core/bass/another';
 import { searchDefaultsM } from '../../core/bass/places';
 import type { LengthUnits } from '../../core/quantity/length';
 import { freeId } from '../../core/room/free-id';
-import {
-  SUBWOOFER_LIMITS,
-  type Point,
-  type Project,
-  type Subwoofer,
-} from '../../core/room/project';
+import { SUBWOOFER_LIMITS, type Project, type Subwoofer } from '../../core/room/project';
 import { ModesBehind } from '../charts/ModesBehind';
 import { ResponseChart } from '../charts/ResponseChart';
 import { useResponses } from '../bass/response-store';
@@ -80,27 +76,13 @@ export function BassInputs(): ReactElement {
   );
 }
 
-/** One more, in the first corner that is not taken, half a usual box off wall and floor. */
-function anotherSubwoofer({ room, speakers }: Project, units: LengthUnits): Subwoofer {
-  const offM = searchDefaultsM(units).boxM / 2;
-  const { width, length } = room.size;
-  const [right, back] = [width - offM, length - offM];
-  const corners: readonly Point[] = [
-    [offM, offM, offM],
-    [right, offM, offM],
-    [offM, back, offM],
-    [right, back, offM],
-  ];
-  const taken = (at: Point): boolean =>
-    speakers.subwoofers.some(
-      ({ position }) => Math.hypot(position[0] - at[0], position[1] - at[1]) < 2 * offM,
-    );
-  const position = corners.find((corner) => !taken(corner)) ?? [width / 2, offM, offM];
+/** One more, of a usual box, where nothing is in its way. */
+function anotherSubwoofer(project: Project, units: LengthUnits): Subwoofer {
   const id = freeId(
     'sub',
-    speakers.subwoofers.map((sub) => sub.id),
+    project.speakers.subwoofers.map((sub) => sub.id),
   );
-  return { id, position };
+  return { id, position: anotherPlace(project, searchDefaultsM(units).boxM) };
 }
 
 function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {

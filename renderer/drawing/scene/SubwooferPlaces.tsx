@@ -1,4 +1,4 @@
-/** Candidates for subwoofers on the floor: a square where one may stand, a cross where none may. */
+/** Candidates for subwoofers, on what they stand on: a square where one may stand, a cross where none may. */
 
 import { useMemo, type ReactElement } from 'react';
 import type { Places } from '../../../core/bass/places';
@@ -11,15 +11,21 @@ const ABOVE_M = 0.01;
 
 export function SubwooferPlaces({
   places,
+  boxM,
   palette,
 }: {
   readonly places: Places;
+  /** Side of the box, m: its places are its middle. */
+  readonly boxM: number;
   readonly palette: Palette;
 }): ReactElement {
-  const squares = useMemo(() => places.allowed.flatMap(square), [places]);
+  const squares = useMemo(
+    () => places.allowed.map((at) => foot(at, boxM)).flatMap(square),
+    [places, boxM],
+  );
   const crosses = useMemo(
-    () => places.forbidden.flatMap(({ position }) => cross(position)),
-    [places],
+    () => places.forbidden.flatMap(({ position }) => cross(foot(position, boxM))),
+    [places, boxM],
   );
   return (
     <group>
@@ -30,10 +36,12 @@ export function SubwooferPlaces({
 }
 
 type Pairs = readonly (readonly [Point, Point])[];
-const corner = ([x, y]: Point, i: number, j: number): Point => [
+/** Where the box touches what it stands on. */
+const foot = ([x, y, z]: Point, boxM: number): Point => [x, y, z - boxM / 2];
+const corner = ([x, y, z]: Point, i: number, j: number): Point => [
   x + i * HALF_M,
   y + j * HALF_M,
-  ABOVE_M,
+  z + ABOVE_M,
 ];
 
 function square(at: Point): Pairs {

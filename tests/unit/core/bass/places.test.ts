@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { anotherPlace } from '../../../../core/bass/another';
 import { obstacleOf } from '../../../../core/bass/obstacles';
 import { LEAST_STEP_M, subwooferPlaces } from '../../../../core/bass/places';
 import { carried } from '../../../../core/bass/stand';
@@ -240,6 +241,26 @@ describe('a place is forbidden', () => {
       'stage-front',
       'walkway',
     ]);
+  });
+});
+
+describe('one more subwoofer', () => {
+  it('goes to the first corner that is clear, on what stands there, and then along the walls', () => {
+    const empty = roomOf({}, EMPTY);
+    expect(anotherPlace(empty)).toEqual([0.2, 0.2, 0.2]);
+    const solids = [
+      { id: 'c', kind: 'closet', min: [0, 0, 0], max: [0.5, 0.5, 3] },
+      { id: 's', kind: 'stage', min: [1, 0, 0], max: [4, 1, 0.2] },
+    ];
+    expect(anotherPlace(roomOf({ solids }, EMPTY))).toEqual([3.8, 0.2, 0.4]);
+    let project = empty;
+    for (let n = 1; n <= 12; n++) {
+      const position = anotherPlace(project);
+      const { subwoofers } = project.speakers;
+      expect(obstacleOf(project, position, 0.4, subwoofers)).toBeNull();
+      const more = [...subwoofers, { id: `sub-${n}`, position }];
+      project = { ...project, speakers: { ...project.speakers, subwoofers: more } };
+    }
   });
 });
 
