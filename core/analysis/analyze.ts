@@ -1,32 +1,20 @@
 /** One call: Project in, everything the window and the batch command show out. Pure and quick. */
 
-import { densityKgM3, speedOfSoundMS } from '../air/medium';
-import { decayOf, type Decay } from '../decay/decay';
+import { densityKgM3 } from '../air/medium';
+import type { Decay } from '../decay/decay';
+import { contextOf } from '../findings/context';
 import type { Finding } from '../findings/finding';
 import { findingsOf } from '../findings/findings';
-import {
-  axialModes,
-  axialSpacing,
-  LISTED_TO_HZ,
-  type AxialGap,
-  type PileUp,
-} from '../modes/axial-spacing';
-import {
-  expectedModeCount,
-  modesPerThirdOctave,
-  THIRD_OCTAVE_REACH_HZ,
-  type BandCount,
-} from '../modes/mode-count';
+import { LISTED_TO_HZ, type AxialGap, type PileUp } from '../modes/axial-spacing';
+import { expectedModeCount, modesPerThirdOctave, type BandCount } from '../modes/mode-count';
 import type { ModalDecay } from '../modes/modal-decay';
-import { schroederHz } from '../modes/schroeder';
-import { shellModes, type ModeOrder, type ShellMode } from '../modes/shell-modes';
-import { carpenterStepM, type LengthUnits } from '../quantity/length';
-import { measuresIn } from '../quantity/measures';
+import type { ModeOrder, ShellMode } from '../modes/shell-modes';
+import type { LengthUnits } from '../quantity/length';
 import type { Project } from '../room/project';
 import { criteriaOf, type Criteria } from '../proportions/criteria';
 import { seatsOf, type Seat } from '../room/seats';
-import { freeSpace, type Surface } from '../room/space';
-import { judgeSpeakers, type SpeakersResult, type SpeakerResult } from '../speakers/judge';
+import type { Surface } from '../room/space';
+import type { SpeakersResult, SpeakerResult } from '../speakers/judge';
 import { modalDecayOf } from './modal';
 
 /** A mode as built. */
@@ -79,20 +67,14 @@ export interface Analysis {
 /** Analyse `project` as it stands; `units` are those that findings speak in. */
 export function analyze(project: Project, units: LengthUnits = 'metric'): Analysis {
   const { size, solids } = project.room;
-  const measures = measuresIn(units);
-  const speedMS = speedOfSoundMS(project.air.temperatureC);
-  const space = freeSpace(project.room);
-  const decay = decayOf(project, space);
-  const speakers = judgeSpeakers(project);
-  const schroeder = decay.midS === null ? null : schroederHz(decay.midS, space.volumeM3);
-  const modes = shellModes(size, speedMS, THIRD_OCTAVE_REACH_HZ);
-  const spacing = axialSpacing(axialModes(size, speedMS), LISTED_TO_HZ);
+  const context = contextOf(project, units);
+  const { space, speedMS, decay, speakers, modes, spacing } = context;
   return {
     air: { speedOfSoundMS: speedMS, densityKgM3: densityKgM3(project.air) },
     geometry: space,
     modes: {
       shell: modes.filter((mode) => mode.frequencyHz <= LISTED_TO_HZ),
-      schroederHz: schroeder,
+      schroederHz: context.schroederHz,
       spacing: criteriaOf({ size, speedMS, modes, spacing, midS: decay.midS }),
       gaps: spacing.gaps,
       pileUps: spacing.pileUps,
@@ -100,22 +82,11 @@ export function analyze(project: Project, units: LengthUnits = 'metric'): Analys
       expectedCount: expectedModeCount(size, LISTED_TO_HZ, speedMS),
       exactShape: solids.length === 0,
     },
-    decay: { ...decay, modal: modalDecayOf(project, space, modes, schroeder) },
+    decay: { ...decay, modal: modalDecayOf(project, space, modes, context.schroederHz) },
     layout: speakers.layout,
     listening: speakers.listening,
     speakers: speakers.speakers,
     seats: seatsOf(project),
-    findings: findingsOf({
-      project,
-      space,
-      spacing,
-      speedMS,
-      schroederHz: schroeder,
-      decay,
-      speakers,
-      remedyStepM: 2 * carpenterStepM(units),
-      lengthText: measures.length,
-      measures,
-    }),
+    findings: findingsOf(context),
   };
 }

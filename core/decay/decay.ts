@@ -43,7 +43,7 @@ export interface DecayBand {
 
 export interface Decay {
   readonly bands: readonly DecayBand[];
-  /** Mean of the Eyring times at 500 Hz and 1 kHz (T_mid as in ISO 3382-1), s. */
+  /** Mean of the times at 500 Hz and 1 kHz (T_mid as in ISO 3382-1) by the method to read, s. */
   readonly midS: number | null;
   /** Which method to read. */
   readonly advice: MethodAdvice;
@@ -93,11 +93,13 @@ export function decayOf(project: Project, space: FreeSpace): Decay {
       pairs: input ? facePairs(known) : [],
     };
   });
-  return { bands, midS: midBandS(bands), advice: methodAdvice(bands) };
+  const advice = methodAdvice(bands);
+  return { bands, midS: midBandS(bands, advice.method), advice };
 }
 
-function midBandS(bands: readonly DecayBand[]): number | null {
-  const at = (hz: OctaveHz): number | null => bands.find((band) => band.hz === hz)?.eyringS ?? null;
+function midBandS(bands: readonly DecayBand[], method: MethodAdvice['method']): number | null {
+  const at = (hz: OctaveHz): number | null =>
+    bands.find((band) => band.hz === hz)?.methods[method] ?? null;
   const [low, high] = [at(500), at(1000)];
   return low === null || high === null ? null : (low + high) / 2;
 }

@@ -1,50 +1,39 @@
-/** Faces whose reflections reach a seat too early and too loud, with the panel that catches the worst. */
+/** Faces whose reflections reach a seat too early and too loud, with what catches the loudest of them. */
 
 import { bandName } from '../quantity/bands';
-import { faceAxes, faceName, patchSide } from '../room/faces';
-import { finishLookup } from '../room/finishes';
-import type { Edit } from '../room/edits';
-import type { Patch } from '../room/project';
+import type { LengthUnits } from '../quantity/length';
+import { faceName } from '../room/faces';
+import { finishLookup, finishName, type FacePlace } from '../room/finishes';
+import { placeOf } from '../room/mounting';
+import type { Patch, Project } from '../room/project';
 import { referencePlace } from '../room/seats';
 import {
   EARLY_LIMIT,
   EARLY_LIMIT_SOURCE,
   earlyReflections,
-  excessDb,
   facesOverLimit,
   type EarlyReflection,
   type FaceReflections,
 } from '../reflections/early-limit';
-import { coveredDb, panelFor, type Panel } from '../reflections/panel';
+import { treatmentFor, type Treatment } from '../reflections/treatment';
 import type { FindingContext } from './context';
-import { REMEDY_FINISHES } from './decay';
-import type { Finding, Remedy } from './finding';
+import type { Draft, Remedy } from './finding';
 
-/** The three worst faces are told one by one, the others by their number. */
-const MOST_FACES = 3;
-/** More panels than this on one face are no remedy any more (our own convention). */
-const MOST_PANELS = 6;
+/** More acts than this on one face are no remedy any more (our own convention). */
+const MOST_ACTS = 6;
 
-export function earlyReflectionFindings(context: FindingContext): readonly Finding[] {
-  const { project, speedMS } = context;
-  const reference = referencePlace(project);
-  // The limit is one for the listening position; what other seats get is shown with the loudspeakers.
-  const heard = earlyReflections(project, speedMS, EARLY_LIMIT, reference ? [reference] : []);
-  const faces = facesOverLimit(heard);
-  const told = faces.slice(0, MOST_FACES);
-  const others = faces.length - told.length;
-  return told.map((face, i) => {
-    const more = i === told.length - 1 && others > 0 ? ` ${moreText(others)}` : '';
-    return finding(context, face, more);
-  });
+/** Every face with a reflection over the limit: it leaves the list when all of its reflections keep it. */
+export function earlyReflectionFindings(context: FindingContext): readonly Draft[] {
+  return facesOverLimit(heardAt(context, context.project)).map((face) => finding(context, face));
 }
 
-const moreText = (others: number): string =>
-  others === 1
-    ? 'One more face has reflections over the limit.'
-    : `${others} more faces have reflections over the limit.`;
+/** The limit is one for the listening position; what other seats get is shown with the loudspeakers. */
+function heardAt({ speedMS }: FindingContext, project: Project): readonly EarlyReflection[] {
+  const reference = referencePlace(project);
+  return earlyReflections(project, speedMS, EARLY_LIMIT, reference ? [reference] : []);
+}
 
-function finding(context: FindingContext, faceOver: FaceReflections, more: string): Finding {
+function finding(context: FindingContext, faceOver: FaceReflections): Draft {
   const { face, worst, over, count } = faceOver;
   const { channel, path, hit, levelDb, octaveHz } = worst;
   return {
@@ -53,98 +42,156 @@ function finding(context: FindingContext, faceOver: FaceReflections, more: strin
     severity: 'note',
     subject: 'speakers',
     where: faceName(face),
-    message: `${channelName(context, channel)} reaches the reference seat by way of the ${faceName(face)} ${path.delayMs.toFixed(1)} ms after its direct sound, ${(-levelDb).toFixed(1)} dB below it at ${bandName(octaveHz)}; ${-EARLY_LIMIT.levelDb} dB below is the limit within ${EARLY_LIMIT.withinMs} ms. ${over.length} of the ${count} early reflections of this face are over it.${more}`,
+    message: `${channelName(context, channel)} reaches the reference place by way of the ${faceName(face)} ${path.delayMs.toFixed(1)} ms after its direct sound, ${(-levelDb).toFixed(1)} dB below it at ${bandName(octaveHz)}; ${-EARLY_LIMIT.levelDb} dB below is the limit within ${EARLY_LIMIT.withinMs} ms. ${overText(over.length, count)}`,
     figureName: `reflection at ${bandName(octaveHz)}`,
     value: Math.round(levelDb * 100) / 100,
     limit: EARLY_LIMIT.levelDb,
     unit: 'dB',
     source: EARLY_LIMIT_SOURCE,
-    remedies: remedies(context, faceOver),
+    remedies: () => remedies(context, faceOver),
+    otherwise: withoutPanel(worst),
     place: { kind: 'reflection', channel, face, at: hit.point },
   };
 }
 
-function remedies(context: FindingContext, { over, worst }: FaceReflections): readonly Remedy[] {
-  const { project } = context;
-  const first = panelFor(project, worst, finishesFor(worst), EARLY_LIMIT, context.measures.units);
-  if (!first) return [{ text: withoutPanel(worst) }];
-  const change = (panels: readonly Patch[], what: string): Edit => ({
-    kind: 'patches',
-    patches: [...project.room.patches, ...panels],
-    what: `${what} on the ${faceName(worst.hit.face)}`,
-  });
-  const one: Remedy = { text: panelText(context, first), edit: change([first.patch], 'panel') };
-  const { panels, kept } = panelsFor(context, over, first);
-  if (panels.length < 2) return [one];
-  const text = `Put ${panels.length} such panels where the loudest reflections meet it: ${kept} of the ${over.length} then keep the limit.`;
-  return [one, { text, edit: change(panels, 'panels') }];
+function overText(over: number, count: number): string {
+  if (count === 1) return 'It is the only early reflection of this face.';
+  return over === count
+    ? `All ${count} early reflections of this face are over it.`
+    : `${over} of the ${count} early reflections of this face are over it.`;
 }
 
-/**
- * Panels for the loudest of `over` that no other panel catches, and how many then keep the limit. That
- * of the loudest of all is known already.
- */
-function panelsFor(
-  { project, measures }: FindingContext,
-  over: readonly EarlyReflection[],
-  { patch: first }: Panel,
-): { readonly panels: readonly Patch[]; readonly kept: number } {
-  const lookup = finishLookup(project);
-  const panels: Patch[] = [first];
-  for (const reflection of over.slice(1)) {
-    if (panels.length === MOST_PANELS) break;
-    if (panels.some((panel) => isOn(panel, reflection))) continue;
-    const patches = [...project.room.patches, ...panels];
-    const changed = { ...project, room: { ...project.room, patches } };
-    const panel = panelFor(
-      changed,
-      reflection,
-      finishesFor(reflection),
-      EARLY_LIMIT,
-      measures.units,
-    );
-    if (panel) panels.push(panel.patch);
-  }
-  const keeps = (reflection: EarlyReflection): boolean => {
-    const panel = panels.find((one) => isOn(one, reflection));
-    const afterDb = panel ? coveredDb(reflection, panel.finish, lookup) : null;
-    return afterDb !== null && excessDb(afterDb) === 0;
+function remedies(
+  context: FindingContext,
+  { over, worst, face }: FaceReflections,
+): readonly Remedy[] {
+  const { project, measures } = context;
+  const first = treatmentFor(project, worst, finishesFor(worst), measures.units);
+  const { acts, patches, kept } = planFor(context, face, over);
+  const what = `panels on the ${faceName(face)}`;
+  const plan: Remedy = {
+    text: `${planText(context, acts)}: ${kept} of the ${over.length} then keep the limit.`,
+    edit: { kind: 'patches', patches, what },
   };
-  return { panels, kept: over.filter(keeps).length };
+  const one = first && {
+    text: treatmentText(context, first),
+    // What brings nothing to the limit is no way home.
+    ...(first.isEnough ? { edit: { kind: 'patches', patches: first.patches, what } as const } : {}),
+  };
+  return [...(acts.length > 1 && kept > 0 ? [plan] : []), ...(one ? [one] : [])];
 }
 
-/** True where the panel catches the reflection. */
-function isOn({ face, rect }: Patch, { hit }: EarlyReflection): boolean {
-  const [u, v] = faceAxes(patchSide(face));
-  const [atU, atV] = [hit.point[u], hit.point[v]];
-  return atU >= rect[0] && atU <= rect[2] && atV >= rect[1] && atV <= rect[3];
+interface Plan {
+  readonly acts: readonly Treatment[];
+  readonly patches: readonly Patch[];
+  /** Of the reflections that were over the limit, those that then keep it. */
+  readonly kept: number;
 }
 
-/** What can be laid, hung or set there: the top of a solid is a floor, its underside a ceiling. */
+/** Treat the loudest reflection of the face, then the loudest that is left, until all keep the limit. */
+function planFor(context: FindingContext, face: string, over: readonly EarlyReflection[]): Plan {
+  const acts: Treatment[] = [];
+  let { project } = context;
+  let left = over;
+  while (left.length > 0 && acts.length < MOST_ACTS) {
+    const act = firstTreatment(project, left, context.measures.units, acts);
+    if (!act) break;
+    acts.push(act);
+    project = { ...project, room: { ...project.room, patches: act.patches } };
+    left = facesOverLimit(heardAt(context, project)).find((one) => one.face === face)?.over ?? [];
+  }
+  return { acts, patches: project.room.patches, kept: over.length - left.length };
+}
+
+function firstTreatment(
+  project: Project,
+  reflections: readonly EarlyReflection[],
+  units: LengthUnits,
+  before: readonly Treatment[],
+): Treatment | null {
+  // New panels stay what they are, and the next one is to be of the same finish.
+  const panels = before.filter(({ kind }) => kind === 'panel').map(({ patch }) => patch);
+  const whole = panels.map(({ id }) => id);
+  for (const reflection of reflections) {
+    const finishes = new Set([...panels.map(({ finish }) => finish), ...finishesFor(reflection)]);
+    const act = treatmentFor(project, reflection, [...finishes], units, whole);
+    if (act) return act;
+  }
+  return null;
+}
+
+/** Finishes that panels may be of, ids of the library, thin before thick; rugs on a floor. */
+export const PANEL_FINISHES: Readonly<Record<FacePlace, readonly string[]>> = {
+  floor: ['carpet-heavy-concrete', 'carpet-heavy-pad', 'carpet-9-felt'],
+  wall: ['gf-25-rigid', 'gf48-25-A', 'gf48-50-A'],
+  ceiling: ['gf-25-rigid', 'fabric-gf-25', 'gf48-25-A', 'gf48-50-A'],
+};
+
+/** What can be laid or set there: the top of a solid is a floor, its underside a ceiling. */
 export function finishesFor({ hit }: Pick<EarlyReflection, 'hit'>): readonly string[] {
-  const side = patchSide(hit.face);
-  if (side !== 'floor' && side !== 'ceiling') return REMEDY_FINISHES.wall;
-  const isFloor = hit.face.includes(':') ? side === 'ceiling' : side === 'floor';
-  return REMEDY_FINISHES[isFloor ? 'floor' : 'ceiling'];
+  const place = placeOf(hit.face);
+  if (place === 'wall') return PANEL_FINISHES.wall;
+  const isFloor = hit.face.includes(':') ? place === 'ceiling' : place === 'floor';
+  return PANEL_FINISHES[isFloor ? 'floor' : 'ceiling'];
 }
 
-/** The panel in a sentence: how big, of what, where, and what it leaves. */
-export function panelText(
-  { project, lengthText }: Pick<FindingContext, 'project' | 'lengthText'>,
-  panel: Panel,
-): string {
-  const { patch, levelDb, isEnough } = panel;
-  const [u0, v0, u1, v1] = patch.rect;
-  const name = finishLookup(project)(patch.finish)?.name ?? patch.finish;
+type Words = Pick<FindingContext, 'project' | 'measures'>;
+
+const nameOf = ({ project, measures }: Words, { finish }: Patch): string => {
+  const known = finishLookup(project)(finish);
+  return known ? finishName(known, measures.units) : finish;
+};
+
+/** The treatment in a sentence: what to do, where, and what it leaves. */
+export function treatmentText(words: Words, act: Treatment): string {
+  const { levelDb, isEnough } = act;
   const after = `${(-levelDb).toFixed(1)} dB below the direct sound`;
-  return `Put ${lengthText(u1 - u0)} by ${lengthText(v1 - v0)} of "${name}" where it meets the ${faceName(patch.face)}, corner at ${lengthText(u0)} and ${lengthText(v0)} along the face: then it is ${after}${isEnough ? '' : ', which is not enough, but the best of these finishes'}.`;
+  return isEnough
+    ? `${actText(words, act, true)}: then it is ${after}.`
+    : `No usual finish is enough here; the best: ${lowered(actText(words, act, true))}, and it is ${after}.`;
 }
 
-/** What to try where no panel is proposed. */
+function actText(words: Words, { kind, patch, byM, towards }: Treatment, isAlone: boolean): string {
+  const { length, part } = words.measures;
+  const [u0, v0, u1, v1] = patch.rect;
+  const on = isAlone ? ` where it meets the ${faceName(patch.face)}` : '';
+  switch (kind) {
+    case 'widen':
+      return `Widen ${patch.id} by ${part(byM)}${towards ? ` towards the ${faceName(towards)}` : ''}`;
+    case 'finish':
+      return `Make ${patch.id} of "${nameOf(words, patch)}"`;
+    case 'panel':
+      return `Put ${length(u1 - u0)} by ${length(v1 - v0)} of "${nameOf(words, patch)}"${on}, corner at ${length(u0)} and ${length(v0)} along the face`;
+  }
+}
+
+/** All acts in one sentence, new panels of one size and finish counted together. */
+function planText(words: Words, acts: readonly Treatment[]): string {
+  const { length } = words.measures;
+  const panels = new Map<string, number>();
+  for (const { kind, patch } of acts) {
+    if (kind !== 'panel') continue;
+    const [u0, v0, u1, v1] = patch.rect;
+    const name = `of ${length(u1 - u0)} by ${length(v1 - v0)} of "${nameOf(words, patch)}"`;
+    panels.set(name, (panels.get(name) ?? 0) + 1);
+  }
+  const parts = [
+    ...acts
+      .filter(({ kind }) => kind !== 'panel')
+      .map((act) => lowered(actText(words, act, false))),
+    ...[...panels].map(([name, n]) => `put ${n} ${n === 1 ? 'panel' : 'panels'} ${name}`),
+  ];
+  const [first = '', ...others] = parts;
+  return [first[0]?.toUpperCase() + first.slice(1), ...others].join(', ');
+}
+
+const lowered = (text: string): string => text.slice(0, 1).toLowerCase() + text.slice(1);
+
+/** What to try where no treatment is proposed. */
 export function withoutPanel({ hit }: Pick<EarlyReflection, 'hit'>): string {
   return hit.patch === null
     ? 'No panel of a usual finish fits there and helps: move the loudspeaker or the seats, so that the reflection comes later or meets another face.'
-    : `It meets the patch "${hit.patch}": give that a finish that absorbs more, or move the loudspeaker.`;
+    : `It meets ${hit.patch}, and no usual finish does more there: move the loudspeaker or the seats.`;
 }
 
 function channelName({ speakers }: FindingContext, label: string): string {

@@ -43,6 +43,16 @@ export type FindingPlace =
   | { readonly kind: 'band'; readonly hz: number }
   | { readonly kind: 'span'; readonly fromHz: number; readonly toHz: number };
 
+/**
+ * A finding as a watch makes it. Its remedies are what to try; which of them lead home is found out
+ * only when somebody asks (`lead-home.ts`), and a function among them is called only then.
+ */
+export interface Draft extends Omit<Finding, 'remedies'> {
+  readonly remedies: readonly Remedy[] | (() => readonly Remedy[]);
+  /** What to do where no remedy is left. */
+  readonly otherwise?: string;
+}
+
 export interface Finding {
   /** Stable while the matter is the same one, for example `speaker-range:M+110`. */
   readonly id: string;
@@ -60,6 +70,7 @@ export interface Finding {
   readonly source: string;
   /** Where it can hurt someone: what to heed and whom to ask. */
   readonly caution?: string;
+  /** Tried out when it is first read, which takes some milliseconds for each. */
   readonly remedies: readonly Remedy[];
   readonly place?: FindingPlace;
 }

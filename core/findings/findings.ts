@@ -1,12 +1,14 @@
 /** The program's conscience: every finding, worst first. A new finding is one function in this list. */
 
+import { applyEdit } from '../room/edits';
 import { axialFindings } from './axial-modes';
-import type { FindingContext } from './context';
+import { contextOf, type FindingContext } from './context';
 import { decayFindings } from './decay';
 import { earlyReflectionFindings } from './early-reflections';
-import type { Finding } from './finding';
+import type { Draft, Finding } from './finding';
 import { fittingFindings } from './fittings';
 import { layoutFindings } from './layout';
+import { leadingHome, type Trial } from './lead-home';
 import { objectFindings } from './objects';
 import { sortFindings } from './order';
 import { patchFindings } from './patches';
@@ -18,7 +20,7 @@ import { speakerMountFindings } from './speaker-mounts';
 import { speakerFindings } from './speakers';
 import { subwooferFindings } from './subwoofers';
 
-const WATCHES: readonly ((context: FindingContext) => readonly Finding[])[] = [
+const WATCHES: readonly ((context: FindingContext) => readonly Draft[])[] = [
   shellFindings,
   fittingFindings,
   axialFindings,
@@ -37,5 +39,13 @@ const WATCHES: readonly ((context: FindingContext) => readonly Finding[])[] = [
 ];
 
 export function findingsOf(context: FindingContext): readonly Finding[] {
-  return sortFindings(WATCHES.flatMap((watch) => watch(context)));
+  const { project, measures } = context;
+  const trial: Trial = (edit) => {
+    const changed = applyEdit(project, edit);
+    return changed === project ? null : draftsOf(contextOf(changed, measures.units));
+  };
+  return sortFindings(leadingHome(draftsOf(context), trial, measures));
 }
+
+const draftsOf = (context: FindingContext): readonly Draft[] =>
+  WATCHES.flatMap((watch) => watch(context));

@@ -2,13 +2,14 @@
 
 import { LEAST_EXTENT_M } from '../room/fitting-presets';
 import type { Measures } from '../quantity/measures';
-import type { Project, Solid } from '../room/project';
+import { farCorner, mapPoint } from '../room/point';
+import type { Project, Room, Solid } from '../room/project';
 import { outsideShellM } from '../room/space';
 import { shapeGrid, SLIVER_M, type MovedFace, type ShapeRefusal } from '../shape-modes/grid';
 import type { FindingContext } from './context';
-import type { Finding } from './finding';
+import type { Draft, Finding, Remedy } from './finding';
 
-export function fittingFindings({ project, lengthText }: FindingContext): readonly Finding[] {
+export function fittingFindings({ project, lengthText }: FindingContext): readonly Draft[] {
   const { size, solids } = project.room;
   if (solids.length === 0) return [];
   const gridded = shapeGrid(size, solids);
@@ -38,7 +39,7 @@ export function refusalFinding(refusal: ShapeRefusal): Finding {
         value: 0,
         limit: null,
         unit: 'm',
-        remedies: [{ text: 'Take the box that fills the shell out of the room file.' }],
+        remedies: [{ text: 'Make the fitting that fills the room smaller, or take it away.' }],
       };
     case 'separate-parts':
       return {
@@ -60,19 +61,14 @@ export function refusalFinding(refusal: ShapeRefusal): Finding {
         ...FAULT,
         id: 'modes-too-large',
         severity: 'warning',
-        message: `${refusal.because === 'size' ? 'The room is too large for the modes as built, whatever stands in it' : 'The fittings have too many faces at different places for the modes as built'}: ${refusal.count.toLocaleString('en')} ${refusal.what} where ${refusal.most.toLocaleString('en')} can be taken. The modes shown are those of the plain shell.`,
+        message: `The fittings have too many faces at different places for the modes as built: ${refusal.count.toLocaleString('en')} ${refusal.what} where ${refusal.most.toLocaleString('en')} can be taken. The modes shown are those of the plain shell.`,
         figureName: refusal.what,
         value: refusal.count,
         limit: refusal.most,
         unit: '',
         source: 'limit of this version',
         remedies: [
-          {
-            text:
-              refusal.because === 'size'
-                ? 'Go by the modes of the plain shell, or draw only the part of the building that is the room.'
-                : 'Draw neighbouring boxes as one, and line up faces that are nearly level.',
-          },
+          { text: 'Draw neighbouring boxes as one, and line up faces that are nearly level.' },
         ],
       };
     case 'not-converged':
@@ -185,8 +181,25 @@ function stickingOut(
       limit: 0,
       unit: 'm',
       source: 'geometry',
-      remedies: [{ text: 'Make the room larger again, or correct the box in the room file.' }],
+      remedies: cutToRoom(room, solid),
       place: { kind: 'solid', id: solid.id },
+    },
+  ];
+}
+
+/** The part of the fitting that is in the room, where that is thick enough to be one. */
+function cutToRoom(room: Room, solid: Solid): readonly Remedy[] {
+  const far = farCorner(room.size);
+  const within = (point: Solid['min']): Solid['min'] =>
+    mapPoint(point, (at, axis) => Math.min(Math.max(at, 0), far[axis]));
+  const cut = { ...solid, min: within(solid.min), max: within(solid.max) };
+  const isBody = cut.min.every((at, axis) => (cut.max[axis] ?? at) - at >= LEAST_EXTENT_M);
+  if (!isBody) return [{ text: 'Make the room larger again, or take the fitting away.' }];
+  const solids = room.solids.map((one) => (one.id === solid.id ? cut : one));
+  return [
+    {
+      text: 'Cut off what sticks out.',
+      edit: { kind: 'solids', solids, what: `size of ${solid.id}` },
     },
   ];
 }

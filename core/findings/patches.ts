@@ -1,11 +1,16 @@
-/** Patches that cannot be built as they are: out of their face, over each other, behind a fitting. */
+/**
+ * Doors, windows and panels that cannot be built as they are: out of their face, over each other, behind
+ * a fitting.
+ */
 
+import { faceAxes, faceName, patchSide } from '../room/faces';
+import { coveredParts, faceBounds, freePatch, overhangM, overlapM } from '../room/free-rect';
+import { isDoor, isWindow } from '../room/openings';
 import type { Patch, Project } from '../room/project';
 import type { FindingContext } from './context';
-import type { Finding, Remedy } from './finding';
-import { coveredParts, faceBounds, freePatch, overhangM, overlapM } from '../room/free-rect';
+import type { Draft, Remedy } from './finding';
 
-export function patchFindings(context: FindingContext): readonly Finding[] {
+export function patchFindings(context: FindingContext): readonly Draft[] {
   const { patches } = context.project.room;
   return patches.flatMap((patch, i) => [
     ...outside(context, patch),
@@ -17,33 +22,53 @@ export function patchFindings(context: FindingContext): readonly Finding[] {
   ]);
 }
 
-function outside(context: FindingContext, patch: Patch): readonly Finding[] {
+type Kind = 'door' | 'window' | 'panel';
+
+const kindOf = (patch: Patch): Kind =>
+  isDoor(patch) ? 'door' : isWindow(patch) ? 'window' : 'panel';
+
+function outside(context: FindingContext, patch: Patch): readonly Draft[] {
   const bounds = faceBounds(context.project.room, patch.face);
   const out = bounds ? overhangM(patch.rect, bounds) : 0;
   if (out === 0) return [];
-  const message = `It sticks ${context.lengthText(out)} out of its face; only the part on the face counts.`;
+  const message = `The ${kindOf(patch)} sticks ${context.lengthText(out)} out of the ${faceName(patch.face)}; only the part on it counts.`;
   return [finding(context, patch, `patch-outside:${patch.id}`, message, 'sticks out', out)];
 }
 
-function overlapping(context: FindingContext, patch: Patch, below: Patch): readonly Finding[] {
+function overlapping(context: FindingContext, patch: Patch, below: Patch): readonly Draft[] {
   const depth = overlapM(patch.rect, below.rect);
   if (depth === 0) return [];
-  const message = `It lies ${context.lengthText(depth)} over ${below.id}; where they overlap only ${patch.id} counts, because it is later in the list.`;
-  return [
-    finding(context, patch, `patch-overlap:${patch.id}:${below.id}`, message, 'overlap', depth),
-  ];
+  const message = overlapText(patch, below, context.lengthText(depth));
+  const id = `patch-overlap:${patch.id}:${below.id}`;
+  return [finding(context, patch, id, message, 'overlap', depth)];
 }
 
-function covered(context: FindingContext, patch: Patch): readonly Finding[] {
+function overlapText(patch: Patch, below: Patch, much: string): string {
+  const [kind, under] = [kindOf(patch), kindOf(below)];
+  if (kind === 'panel' && under === 'panel')
+    return `The panel lies ${much} over ${below.id}; where they overlap only ${patch.id} absorbs.`;
+  if (kind === 'panel') return `The panel covers ${much} of the ${under} ${below.id}.`;
+  if (under === 'panel') return `The ${kind} takes ${much} of the place of ${below.id}.`;
+  return `The ${kind} and the ${under} ${below.id} take ${much} of the same place.`;
+}
+
+function covered(context: FindingContext, patch: Patch): readonly Draft[] {
   return coveredParts(context.project.room, patch.face).flatMap(({ solid, rect }) => {
     const depth = overlapM(patch.rect, rect);
     if (depth === 0) return [];
-    const message = `It lies ${context.lengthText(depth)} behind ${solid}, which stands against that face: the part behind it does not absorb.`;
-    return [
-      finding(context, patch, `patch-covered:${patch.id}:${solid}`, message, 'hidden', depth),
-    ];
+    const much = context.lengthText(depth);
+    const messages: Readonly<Record<Kind, string>> = {
+      door: `The door cannot open: ${solid} stands ${much} in front of it.`,
+      window: `${solid} hides ${much} of the window.`,
+      panel: `${much} of the panel lie behind ${solid}, where it absorbs nothing.`,
+    };
+    const id = `patch-covered:${patch.id}:${solid}`;
+    return [finding(context, patch, id, messages[kindOf(patch)], 'hidden', depth)];
   });
 }
+
+const WAY_OUT =
+  'A door that cannot open is no way out in a fire. Your local code decides what a room to live in needs: ask your building office.';
 
 function finding(
   context: FindingContext,
@@ -52,38 +77,45 @@ function finding(
   message: string,
   figureName: string,
   value: number,
-): Finding {
+): Draft {
   return {
     id,
     severity: 'warning',
-    subject: 'decay',
-    where: `${patch.face}: ${patch.id}`,
+    // Doors and windows are part of what is built in; panels are there for the sound.
+    subject: kindOf(patch) === 'panel' ? 'decay' : 'fittings',
+    where: `${faceName(patch.face)}: ${patch.id}`,
     message,
     figureName,
     value,
     limit: 0,
     unit: 'm',
     source: 'geometry',
-    remedies: [remedy(context, patch)],
+    ...(isDoor(patch) && id.startsWith('patch-covered') ? { caution: WAY_OUT } : {}),
+    remedies: () => remedies(context, patch),
+    otherwise: `There is no clear place of its size on this face: ${isDoor(patch) ? 'move what stands there, or give the door another wall' : 'make it smaller, or give it another face'}.`,
   };
 }
 
-/** The nearest place of its face where it is whole and clear; words where there is none. */
-function remedy({ project, lengthText }: FindingContext, patch: Patch): Remedy {
-  const free = freePatch(project.room, patch);
-  if (!free) {
-    return {
-      text: 'There is no clear place of its size on this face: make it smaller, or give it another face.',
-    };
-  }
+/** The nearest place of its face where it is whole and clear; a door stays at its height. */
+function remedies({ project, lengthText }: FindingContext, patch: Patch): readonly Remedy[] {
+  const free = freePatch(project.room, patch, { keepsHeight: isDoor(patch) });
+  if (!free) return [];
   const [u0, v0, u1, v1] = free.rect;
   const cut =
     u1 - u0 < patch.rect[2] - patch.rect[0] - 1e-4 ||
     v1 - v0 < patch.rect[3] - patch.rect[1] - 1e-4;
-  return {
-    text: `${cut ? `Cut it to ${lengthText(u1 - u0)} by ${lengthText(v1 - v0)} and put` : 'Put'} its corner at ${lengthText(u0)} and ${lengthText(v0)} along the face.`,
-    edit: { kind: 'patches', patches: replaced(project, free), what: `place of ${patch.id}` },
-  };
+  const [side] = faceAxes(patchSide(patch.face));
+  // The first axis of a wall runs along the floor: from the left wall, or from the screen wall.
+  const from = side === 0 ? 'left wall' : 'screen wall';
+  const put = isDoor(patch)
+    ? `its nearer edge ${lengthText(u0)} from the ${from}`
+    : `its corner at ${lengthText(u0)} and ${lengthText(v0)} along the face`;
+  return [
+    {
+      text: `${cut ? `Cut it to ${lengthText(u1 - u0)} by ${lengthText(v1 - v0)} and put` : 'Put'} ${put}.`,
+      edit: { kind: 'patches', patches: replaced(project, free), what: `place of ${patch.id}` },
+    },
+  ];
 }
 
 const replaced = (project: Project, changed: Patch): readonly Patch[] =>

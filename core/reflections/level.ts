@@ -19,8 +19,17 @@ export function reflectionLossDb(coefficient: number): number {
 }
 
 /**
+ * Coefficient in the octave. Few tables go to 8 kHz: there a finish without a figure takes the one of
+ * 4 kHz (our own convention), so that what is covered and what is bare are judged in the same octaves.
+ */
+function coefficientAt(finish: Finish, octaveHz: OctaveHz): number | null {
+  const known = absorptionAt(finish, octaveHz);
+  return known === null && octaveHz === 8000 ? absorptionAt(finish, 4000) : known;
+}
+
+/**
  * Level in dB of `path` against the direct sound in the octave: inverse distance and what each face
- * returns. Null where a finish is unknown or has no figure in that octave.
+ * returns. Null where a finish is unknown or has no figure in that octave (at 8 kHz nor at 4 kHz).
  */
 export function reflectionLevelDb(
   path: Pick<ReflectionPath, 'hits' | 'spreadingDb'>,
@@ -30,7 +39,7 @@ export function reflectionLevelDb(
   let levelDb = path.spreadingDb;
   for (const hit of path.hits) {
     const covering = finish(hit.finish);
-    const coefficient = covering ? absorptionAt(covering, octaveHz) : null;
+    const coefficient = covering ? coefficientAt(covering, octaveHz) : null;
     if (coefficient === null) return null;
     levelDb += reflectionLossDb(coefficient);
   }

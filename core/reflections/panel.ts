@@ -17,9 +17,9 @@ export const PANEL_SIZE_M: Readonly<Record<LengthUnits, readonly [number, number
   imperial: [2 * METRES_PER_FOOT, 4 * METRES_PER_FOOT],
 };
 /** Least distance from the point to the panel's edge, m (our own convention). */
-const LEAST_COVER_M = 0.05;
+export const LEAST_COVER_M = 0.05;
 /** A panel has to take this much off to be worth its place, dB (our own convention). */
-const LEAST_GAIN_DB = 1;
+export const LEAST_GAIN_DB = 1;
 /** Corners are given to this, m: 1 cm or 1/2 in. */
 const STEP_M: Readonly<Record<LengthUnits, number>> = {
   metric: 0.01,
@@ -95,7 +95,7 @@ function panelRect(
   const wanted: Rect = [u0, v0, u0 + width, v0 + height];
   const rect = nearestFreeRect(wanted, bounds, [
     ...obstaclesOn(room, face, null),
-    ...(face === 'front' ? [pictureRect(project)] : []),
+    ...pictureOn(project, face),
   ]);
   if (!rect) return null;
   // At the edge of its face the panel cannot reach beyond the point.
@@ -109,7 +109,8 @@ function panelRect(
 }
 
 /** The picture on the screen wall: no place for a panel. */
-function pictureRect(project: Project): Rect {
+export function pictureOn(project: Project, face: string): readonly Rect[] {
+  if (face !== 'front') return [];
   const { leftX, rightX, bottomZ, topZ } = screenRect(project);
-  return [leftX, bottomZ, rightX, topZ];
+  return [[leftX, bottomZ, rightX, topZ]];
 }

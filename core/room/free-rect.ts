@@ -106,10 +106,20 @@ const rounded = ([u0, v0, u1, v1]: Rect): Rect => [
   roundLength(v1),
 ];
 
-/** `patch` at the nearest free place of its face; null where none is left. */
-export function freePatch(room: Room, patch: Patch): Patch | null {
+/**
+ * `patch` at the nearest free place of its face; null where none is left. What keeps its height, as a
+ * door does, moves along the face only.
+ */
+export function freePatch(
+  room: Room,
+  patch: Patch,
+  { keepsHeight = false }: { readonly keepsHeight?: boolean } = {},
+): Patch | null {
   const bounds = faceBounds(room, patch.face);
-  const rect =
-    bounds && nearestFreeRect(patch.rect, bounds, obstaclesOn(room, patch.face, patch.id));
+  if (!bounds) return null;
+  const low = Math.max(bounds[1], patch.rect[1]);
+  const high = Math.min(bounds[3], patch.rect[3]);
+  const within: Rect = keepsHeight && high > low ? [bounds[0], low, bounds[2], high] : bounds;
+  const rect = nearestFreeRect(patch.rect, within, obstaclesOn(room, patch.face, patch.id));
   return rect ? { ...patch, rect } : null;
 }

@@ -56,10 +56,7 @@ export interface SpeakerBox {
   readonly stated: boolean;
 }
 
-/**
- * A mount that follows from where the baffle is: the nearest surface carries it, else a stand. Behind
- * the screen is what the person says, and never follows.
- */
+/** A mount that follows from where the baffle is: the nearest surface carries it, else a stand. */
 export function defaultMount(
   project: Project,
   position: Point,
@@ -72,6 +69,7 @@ export function defaultMount(
   const beforeM = face ? Math.abs(beforeFaceM(face, position)) : Infinity;
   if (!face || beforeM > BRACKET_M + DUST_M || !isOver(face, position)) return 'stand';
   if (face.solid && face.side === 'ceiling') return 'stand';
+  if (face.name === 'front' && isOnPicture(project, position)) return 'behind-screen';
   if (face.solid && ['soffit', 'beam'].includes(face.solid.kind)) return 'soffit';
   if (face.axis === 2) return 'ceiling';
   return beforeM < FLUSH_M - DUST_M ? 'in-wall' : 'on-wall';

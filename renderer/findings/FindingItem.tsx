@@ -1,11 +1,12 @@
 /** One finding: a line with its sign, place and figure; pressed, it opens on what, why and what to do. */
 
 import type { ReactElement } from 'react';
-import type { Finding, Remedy } from '../../core/findings/finding';
+import type { Finding } from '../../core/findings/finding';
 import { formatLength, type LengthUnits } from '../../core/quantity/length';
-import { usePlaces } from '../bass/places-store';
 import { minused } from '../charts/signed';
 import { useSession } from '../state/session';
+import { usePrinting } from '../sheet/paper';
+import { Remedies } from './Remedies';
 import { SeverityMark } from './SeverityMark';
 
 interface FindingItemProps {
@@ -16,7 +17,7 @@ interface FindingItemProps {
 
 export function FindingItem({ finding, open, onChoose }: FindingItemProps): ReactElement {
   const units = useSession((session) => session.units);
-  const remedies = finding.remedies.length;
+  const onPaper = usePrinting();
   return (
     <li className={open ? 'finding open' : 'finding'} data-finding={finding.id}>
       <button type="button" className="finding-head" aria-expanded={open} onClick={onChoose}>
@@ -36,41 +37,9 @@ export function FindingItem({ finding, open, onChoose }: FindingItemProps): Reac
           Source: {finding.source}.
         </p>
         {finding.caution === undefined ? null : <p className="caution">{finding.caution}</p>}
-        {remedies > 0 ? <h4>{remedies > 1 ? 'What would help' : 'What helps'}</h4> : null}
-        {finding.remedies.map((remedy) => (
-          <RemedyLine key={remedy.text} remedy={remedy} />
-        ))}
+        {open || onPaper ? <Remedies finding={finding} /> : null}
       </div>
     </li>
-  );
-}
-
-function RemedyLine({ remedy }: { readonly remedy: Remedy }): ReactElement {
-  const change = useSession((session) => session.change);
-  const setSubject = useSession((session) => session.setSubject);
-  const search = usePlaces((store) => store.start);
-  const { edit, opens } = remedy;
-  return (
-    <div className="remedy">
-      <span>{remedy.text}</span>
-      {edit ? (
-        <button type="button" className="apply" onClick={() => change(edit)}>
-          Apply
-        </button>
-      ) : null}
-      {opens === 'subwoofer-search' ? (
-        <button
-          type="button"
-          className="apply"
-          onClick={() => {
-            setSubject('bass');
-            search();
-          }}
-        >
-          Search
-        </button>
-      ) : null}
-    </div>
   );
 }
 

@@ -1,5 +1,6 @@
 /** Printing: the sheet keeps its measures on paper, in ink on white whatever the window looks like. */
 
+import { create } from 'zustand';
 import { useSession } from '../state/session';
 import { showAppearance } from '../state/preferences';
 
@@ -8,9 +9,16 @@ const PAPER_WIDTH_PX = 1046;
 const PAPER_HEIGHT_PX = 715;
 const REDRAW_MS = 200;
 
+/** Whether the sheet is on its way to paper, which shows what is folded away on the screen. */
+const usePaper = create<{ readonly isPrinting: boolean }>(() => ({ isPrinting: false }));
+
+export const usePrinting = (): boolean => usePaper(({ isPrinting }) => isPrinting);
+
 /** Tell the print rules how large the drawing and its charts stand on the screen. */
 export function keepPlaceOnPaper(): void {
+  window.addEventListener('afterprint', () => usePaper.setState({ isPrinting: false }));
   window.addEventListener('beforeprint', () => {
+    usePaper.setState({ isPrinting: true });
     const board = document.querySelector('.board')?.getBoundingClientRect();
     if (!board) return;
     const { style } = document.documentElement;
@@ -29,10 +37,12 @@ export async function onLightPaper<T>(print: () => Promise<T>): Promise<T> {
   const redrawn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, REDRAW_MS));
   useSession.setState({ appearance: 'light' });
   showAppearance('light');
+  usePaper.setState({ isPrinting: true });
   await redrawn();
   try {
     return await print();
   } finally {
+    usePaper.setState({ isPrinting: false });
     useSession.setState({ appearance });
     showAppearance(appearance);
   }

@@ -1,9 +1,9 @@
 /** First reflections of the chosen loudspeaker, and the panel that catches the chosen one. */
 
 import type { ReactElement } from 'react';
-import { panelText, withoutPanel } from '../../core/findings/early-reflections';
+import { treatmentText, withoutPanel } from '../../core/findings/early-reflections';
 import { faceName } from '../../core/room/faces';
-import { formatLength } from '../../core/quantity/length';
+import { measuresIn } from '../../core/quantity/measures';
 import type { SeatReflection } from '../../core/reflections/early-at-seat';
 import { EARLY_LIMIT } from '../../core/reflections/early-limit';
 import { EarlyChart } from '../charts/EarlyChart';
@@ -11,7 +11,7 @@ import { EarlyTable } from '../charts/EarlyTable';
 import { useProject, useSession } from '../state/session';
 import { seatName } from '../state/seat-names';
 import { useFace } from './face-store';
-import { useEarly, usePanel } from './use-early';
+import { useEarly, useTreatment } from './use-early';
 
 export function EarlyEvidence(): ReactElement {
   const project = useProject();
@@ -50,12 +50,18 @@ export function EarlyEvidence(): ReactElement {
   );
 }
 
+const BUTTON = {
+  panel: 'Put a panel here',
+  widen: 'Widen it',
+  finish: 'Change its finish',
+} as const;
+
 function Remedy({ reflection }: { readonly reflection: SeatReflection }): ReactElement {
   const project = useProject();
   const units = useSession((session) => session.units);
   const change = useSession((session) => session.change);
   const chooseFace = useFace((store) => store.chooseFace);
-  const panel = usePanel(reflection);
+  const treatment = useTreatment(reflection);
   const { hit, overDb, path } = reflection;
   if (overDb === 0) {
     const on = hit.patch === null ? '' : `It meets the patch "${hit.patch}". `;
@@ -67,30 +73,27 @@ function Remedy({ reflection }: { readonly reflection: SeatReflection }): ReactE
       <>{on}Within the limit: nothing has to be done.</>
     );
   }
-  if (!panel) return <>{withoutPanel(reflection)}</>;
+  if (!treatment) return <>{withoutPanel(reflection)}</>;
   return (
     <div className="panel-remedy">
-      <span>
-        {panelText(
-          { project, lengthText: (lengthM: number) => formatLength(lengthM, units) },
-          panel,
-        )}
-      </span>
-      <button
-        type="button"
-        className="apply"
-        onClick={() => {
-          // It stays the chosen one, so that what the panel does to it is seen.
-          chooseFace(hit.face);
-          change({
-            kind: 'patches',
-            patches: [...project.room.patches, panel.patch],
-            what: `panel on the ${faceName(hit.face)}`,
-          });
-        }}
-      >
-        Put a panel here
-      </button>
+      <span>{treatmentText({ project, measures: measuresIn(units) }, treatment)}</span>
+      {treatment.isEnough ? (
+        <button
+          type="button"
+          className="apply"
+          onClick={() => {
+            // It stays the chosen one, so that what the panel does to it is seen.
+            chooseFace(hit.face);
+            change({
+              kind: 'patches',
+              patches: treatment.patches,
+              what: `panel on the ${faceName(hit.face)}`,
+            });
+          }}
+        >
+          {BUTTON[treatment.kind]}
+        </button>
+      ) : null}
     </div>
   );
 }

@@ -9,8 +9,7 @@ import {
   type EarlyAtSeat,
   type SeatReflection,
 } from '../../core/reflections/early-at-seat';
-import { EARLY_LIMIT } from '../../core/reflections/early-limit';
-import { panelFor, type Panel } from '../../core/reflections/panel';
+import { treatmentFor, type Treatment } from '../../core/reflections/treatment';
 import type { Point, Project } from '../../core/room/project';
 import type { ListeningPlace } from '../../core/room/seats';
 import { useProject, useSession } from '../state/session';
@@ -67,14 +66,14 @@ function keptEarly(project: Project, channel: string, seat: ListeningPlace): Ear
 const loudest = (reflections: readonly SeatReflection[]): SeatReflection | null =>
   [...reflections].sort((a, b) => b.overDb - a.overDb || b.levelDb - a.levelDb)[0] ?? null;
 
-/** The panel that core proposes for a reflection over the limit. */
-export function usePanel(reflection: SeatReflection | null): Panel | null {
+/** What core proposes for a reflection over the limit. */
+export function useTreatment(reflection: SeatReflection | null): Treatment | null {
   const project = useProject();
   const units = useSession((session) => session.units);
   return useMemo(
     () =>
       reflection && reflection.overDb > 0
-        ? panelFor(project, reflection, finishesFor(reflection), EARLY_LIMIT, units)
+        ? treatmentFor(project, reflection, finishesFor(reflection), units)
         : null,
     [project, reflection, units],
   );

@@ -53,7 +53,7 @@ export function ShellInputs(): ReactElement {
           [
             'Single resonances end at',
             modes.schroederHz === null ? 'unknown' : `${modes.schroederHz.toFixed(0)} Hz`,
-            '2000 (T/V)^½, Schroeder 1996; T is the Eyring mean of 500 Hz and 1 kHz',
+            '2000 (T/V)^½, Schroeder 1996; T is the mean of 500 Hz and 1 kHz by the method to read',
             'schroeder',
           ],
           [

@@ -22,11 +22,12 @@ describe('the analysis of a room', () => {
 
   it('takes the mid-band time and the free volume for the Schroeder frequency', () => {
     const { modes, decay, geometry } = analyze(example('under-the-ducts'));
-    // 0.208 s in 63.0 m3: 2000 (T/V)^(1/2) = 115 Hz.
-    expect(decay.midS).toBeCloseTo(0.205, 2);
+    // The room is so uneven that Arau-Puchades is read: 0.294 s in 63.0 m3, 2000 (T/V)^(1/2) = 137 Hz.
+    expect(decay.advice.method).toBe('arauPuchades');
+    expect(decay.midS).toBeCloseTo(0.294, 2);
     expect(geometry.volumeM3).toBeCloseTo(63, 0);
-    expect(modes.schroederHz).toBeGreaterThan(112);
-    expect(modes.schroederHz).toBeLessThan(116);
+    expect(modes.schroederHz).toBeGreaterThan(135);
+    expect(modes.schroederHz).toBeLessThan(139);
   });
 
   it('leaves the Schroeder frequency open where the decay is unknown', () => {

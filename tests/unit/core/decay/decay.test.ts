@@ -67,6 +67,30 @@ describe('a clad room of 4 x 5 x 3 m', () => {
     expect(midS).toBeCloseTo((given(low) + given(high)) / 2, 12);
   });
 
+  it('takes the mid-band time by the method that is to be read', () => {
+    const soft = { '500': 0.9, '1000': 0.9 };
+    const hard = { '500': 0.02, '1000': 0.02 };
+    const of = (id: string, absorption: Fields) => ({ id, name: id, absorption, source: 's' });
+    const project = roomOf(
+      {
+        finishes: {
+          floor: 'soft',
+          ceiling: 'soft',
+          left: 'hard',
+          right: 'hard',
+          front: 'hard',
+          back: 'hard',
+        },
+      },
+      { finishesCustom: [of('soft', soft), of('hard', hard)] },
+    );
+    const { midS, advice } = decayOf(project, freeSpace(project.room));
+    expect(advice.method).toBe('arauPuchades');
+    const at = (hz: 500 | 1000) => given(bandOf(project, hz).methods.arauPuchades);
+    expect(midS).toBeCloseTo((at(500) + at(1000)) / 2, 12);
+    expect(midS).toBeGreaterThan(1.2 * given(bandOf(project, 500).eyringS));
+  });
+
   it('decays more slowly in humid air at 8 kHz', () => {
     const live = clad({ '8000': 0.02 });
     const dry = bandOf({ ...live, air: { ...live.air, humidityPercent: 20 } }, 8000);

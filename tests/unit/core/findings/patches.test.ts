@@ -75,6 +75,37 @@ describe('a patch', () => {
     expect(patchIds(mended)).toEqual([]);
   });
 
+  it('that is a door is told as one that cannot open, and is moved along the wall, not up it', () => {
+    const riser = { id: 'riser-1', kind: 'riser', min: [0, 3, 0], max: [4, 5, 0.3] };
+    const door = (face: string, u: number): Fields => ({
+      ...panel('door-1', [u, 0, u + 0.8, 2], face),
+      finish: 'door-solid',
+    });
+    const project = roomOf({ solids: [riser], patches: [door('left', 2.6)] });
+    const finding = findingOf(project, 'patch-covered:door-1:riser-1');
+    expect(finding).toMatchObject({ subject: 'fittings', where: 'left wall: door-1' });
+    expect(finding.message).toBe('The door cannot open: riser-1 stands 0.30 m in front of it.');
+    expect(finding.caution).toContain('no way out');
+    expect(finding.remedies[0]?.text).toBe('Put its nearer edge 2.20 m from the screen wall.');
+    const { project: mended } = only(tried(project, finding));
+    expect(only(mended.room.patches).rect).toEqual([2.2, 0, 3, 2]);
+    // On the back wall the riser is everywhere.
+    const back = roomOf({ solids: [riser], patches: [door('back', 1)] });
+    const stuck = findingOf(back, 'patch-covered:door-1:riser-1');
+    expect(tried(back, stuck)).toEqual([]);
+    expect(only(stuck.remedies).text).toContain('give the door another wall');
+  });
+
+  it.each([
+    ['window-1', 'panel-1', 'The panel covers 0.50 m of the window window-1.'],
+    ['panel-1', 'door-1', 'The door takes 0.50 m of the place of panel-1.'],
+    ['door-1', 'window-1', 'The window and the door door-1 take 0.50 m of the same place.'],
+    ['a', 'b', 'The panel lies 0.50 m over a; where they overlap only b absorbs.'],
+  ])('over another is told as what both are: %s under %s', (below, above, message) => {
+    const project = withPatches(panel(below, [1, 0, 2, 2]), panel(above, [1.5, 0, 2.5, 2]));
+    expect(findingOf(project, `patch-overlap:${above}:${below}`).message).toBe(message);
+  });
+
   it('without any clear place is told so in words', () => {
     const project = withPatches(panel('a', [0, 0, 5, 3]), panel('b', [1, 1, 2, 2]));
     const finding = findingOf(project, 'patch-overlap:b:a');

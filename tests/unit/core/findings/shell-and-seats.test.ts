@@ -36,6 +36,12 @@ describe('a solid', () => {
     const finding = findingOf(roomOf(solid([1, 5.4, 3])), 'solid-outside:duct');
     expect(finding.severity).toBe('warning');
     expect(finding.value).toBeCloseTo(0.4, 9);
+    const project = roomOf(solid([1, 5.4, 3]));
+    for (const trial of tried(project, finding)) {
+      expect(trial.project.room.solids[0]?.max).toEqual([1, 5, 3]);
+      expect(findingIds(trial.project)).not.toContain('solid-outside:duct');
+    }
+    expect(tried(project, finding)).toHaveLength(1);
   });
 });
 

@@ -105,12 +105,7 @@ describe('a loudspeaker whose box is in the way', () => {
       { channel: 'M+110', position: [0, 3.7, 1.1], mount: 'in-wall' },
       { channel: 'U+030', position: [1, 1, 3], mount: 'ceiling' },
     ]);
-    const through: Project = {
-      ...project,
-      screen: { ...project.screen, soundThrough: true },
-      speakers: { ...project.speakers, layout: '4+5+0' },
-    };
-    expect(boxIds(through)).toEqual([]);
+    expect(boxIds({ ...project, speakers: { ...project.speakers, layout: '4+5+0' } })).toEqual([]);
   });
 });
 
@@ -223,7 +218,7 @@ describe('a room that has lost what it refers to', () => {
         }[how];
         expect(notFinite(analyze(changed).findings)).toEqual([]);
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
-  });
+  }, 60_000);
 });
