@@ -4,9 +4,10 @@ const KEY_BYTES = 24;
 
 /**
  * The keys of one run of the server. A person shows a token in the address once and gets a session
- * cookie for it. The run token holds until the server stops: it is printed in the person's own
- * terminal. A launch token holds for one visit: it is handed to a browser on a command line, which
- * other users of the computer can read.
+ * cookie for it. A launch token holds for one visit: it is printed in the person's own terminal, and
+ * handed to a browser on a command line, which other users of the computer can read; what stays of it
+ * in a browser's history opens nothing. The run token holds until the server stops: it is for a start
+ * without a terminal, where no fresh one can be asked for.
  */
 export class AccessKeys {
   readonly runToken = newKey();

@@ -12,9 +12,9 @@ export interface LoopbackServer {
   readonly port: number;
   /** `http://127.0.0.1:PORT` */
   readonly origin: string;
-  /** Address with the token that holds until the server stops: for the person's terminal. */
+  /** Address with the token that holds until the server stops: for a start without a terminal. */
   readonly runAddress: string;
-  /** A new address that lets one visit in: for a command line. */
+  /** A new address that lets one visit in: for a terminal, or a command line. */
   newLaunchAddress(): string;
   close(): Promise<void>;
 }

@@ -2,10 +2,12 @@
 
 export function wayInPage(): string {
   return plainPage('This browser has not been let in yet', [
-    'Open the whole address that Roomwright printed in its terminal, with what follows ' +
-      '<code>?token=</code>. It holds until the program is stopped.',
-    'An address that Roomwright opened for you works once; a copy or a bookmark of it does not. ' +
-      'Where no address works any more, stop the program, start it again, and open the new one.',
+    'Press Enter in the terminal that Roomwright runs in, and open the whole address that it ' +
+      'prints, with what follows <code>?token=</code>. Each address works once; a copy or a ' +
+      'bookmark of it does not.',
+    'Where Roomwright was started without a terminal, the address that it printed holds until it ' +
+      'is stopped. Where no address works any more, stop the program, start it again, and open ' +
+      'the new one.',
   ]);
 }
 

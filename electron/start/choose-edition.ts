@@ -12,8 +12,13 @@ export type Edition =
   | { readonly kind: 'desktop'; readonly runtime: string }
   | { readonly kind: 'browser'; readonly reason: string };
 
-/** The longest that a start waits for the desktop runtime to arrive. */
-const FETCH_LIMIT_MS = 60_000;
+/** When no byte of the desktop runtime has come for so long, the start goes on without it. */
+const STALL_MS = 30_000;
+const LOOK_MS = 1_000;
+/** How often the person hears how much has come. */
+const SAY_MS = 5_000;
+/** What the runtime's own installer asks for, by its package; older ones may do, and are tried. */
+const INSTALLER_NODE = [22, 12] as const;
 
 /**
  * The desktop program where its runtime is here or can be fetched; else the browser edition, with
@@ -47,14 +52,30 @@ export async function chooseEdition(
     );
   }
 
-  say(`Fetching the desktop runtime once (up to ${FETCH_LIMIT_MS / 1000} seconds)…`);
-  const result = await fetch(installer, FETCH_LIMIT_MS);
+  say('Fetching the desktop runtime once, about 100 MB…');
+  let saidAtMs = Date.now();
+  const result = await fetch(installer, {
+    stallMs: STALL_MS,
+    lookMs: LOOK_MS,
+    onBytes: (bytes) => {
+      if (Date.now() - saidAtMs < SAY_MS) return;
+      saidAtMs = Date.now();
+      say(`  ${(bytes / 1e6).toFixed(0)} MB so far`);
+    },
+  });
   const fetched = result === 'fetched' ? findRuntime(surroundings) : null;
   if (fetched !== null) return { kind: 'desktop', runtime: fetched };
   await remember(root, { fetchFailedAtMs: Date.now() });
   return browser(
-    result === 'too-slow'
-      ? 'the desktop runtime did not arrive in time; "npx install-electron" fetches it'
-      : 'the desktop runtime could not be fetched; "npx install-electron" tries again',
+    result === 'stopped-coming'
+      ? `nothing more of the desktop runtime came for ${STALL_MS / 1000} seconds; "npx install-electron" fetches it`
+      : `the desktop runtime could not be fetched${nodeTooOld(surroundings.node)}; "npx install-electron" tries again`,
   );
+}
+
+function nodeTooOld(node: string): string {
+  const [major = 0, minor = 0] = node.replace(/^v/, '').split('.').map(Number);
+  const [needed, least] = INSTALLER_NODE;
+  if (major > needed || (major === needed && minor >= least)) return '';
+  return ` (its installer asks for Node ${needed}.${least} or newer, this is ${node})`;
 }

@@ -8,10 +8,28 @@ export type DesktopEnd =
 /** A desktop program that ends badly within this time never showed its window. */
 const START_TIME_MS = 8_000;
 
+/** Settings of the runtime that make it something other than the program that was tested. */
+const RUNTIME_SETTINGS = new Set([
+  'ELECTRON_RUN_AS_NODE',
+  'ELECTRON_NO_ASAR',
+  'ELECTRON_NO_ATTACH_CONSOLE',
+]);
+
+/**
+ * The environment of the desktop program: without what is meant for Node (`NODE_OPTIONS` can load
+ * code, `NODE_EXTRA_CA_CERTS` and others change whom it trusts).
+ */
+export function desktopEnvironment(env: NodeJS.ProcessEnv): NodeJS.ProcessEnv {
+  const kept = Object.entries(env).filter(([name]) => {
+    const upper = name.toUpperCase();
+    return !upper.startsWith('NODE_') && !RUNTIME_SETTINGS.has(upper);
+  });
+  return Object.fromEntries(kept);
+}
+
 /** Run the desktop program until it is closed. */
 export function runDesktop(runtime: string, root: string): Promise<DesktopEnd> {
-  const env = { ...process.env };
-  delete env['ELECTRON_RUN_AS_NODE'];
+  const env = desktopEnvironment(process.env);
   const startedAtMs = Date.now();
   return new Promise((resolve) => {
     const child = spawn(runtime, [root], { cwd: root, env, stdio: 'inherit' });

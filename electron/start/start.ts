@@ -3,6 +3,7 @@ import { runBrowserEdition } from './browser-edition';
 import { buildProgram, needsBuild } from './build';
 import { chooseEdition } from './choose-edition';
 import { runDesktop } from './desktop-edition';
+import { enterKey } from './enter-key';
 import { HELP, parseOptions } from './options';
 import { stopSignal } from './stop-signal';
 
@@ -40,6 +41,7 @@ async function start(args: readonly string[]): Promise<number> {
       root,
       env: process.env,
       platform: process.platform,
+      node: process.version,
       userId: process.getuid?.() ?? null,
     },
     say,
@@ -51,6 +53,13 @@ async function start(args: readonly string[]): Promise<number> {
   } else if (!options.browser) {
     say(`This is the browser edition, because ${edition.reason}.`);
   }
-  await runBrowserEdition({ root, open: options.open, say, tell, stopped: stopSignal() });
+  await runBrowserEdition({
+    root,
+    open: options.open,
+    say,
+    tell,
+    enterKey: enterKey(),
+    stopped: stopSignal(),
+  });
   return 0;
 }

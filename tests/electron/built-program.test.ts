@@ -112,6 +112,7 @@ function reasonNotToTry(): string | null {
     root,
     env: process.env,
     platform: process.platform,
+    node: process.version,
     userId: process.getuid?.() ?? null,
   };
   if (findRuntime(surroundings) === null) return 'the desktop runtime is not installed';
@@ -132,6 +133,7 @@ describe.runIf(against === null)('the real desktop program', () => {
       root,
       env: process.env,
       platform: process.platform,
+      node: process.version,
       userId: null,
     });
     const program = await _electron.launch({

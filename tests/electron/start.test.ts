@@ -1,11 +1,13 @@
 import * as fs from 'node:fs/promises';
 import path from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { PassThrough } from 'node:stream';
+import { describe, expect, it, vi } from 'vitest';
 import { runBrowserEdition } from '../../electron/start/browser-edition';
 import { needsBuild } from '../../electron/start/build';
 import { chooseEdition } from '../../electron/start/choose-edition';
-import { runDesktop } from '../../electron/start/desktop-edition';
+import { desktopEnvironment, runDesktop } from '../../electron/start/desktop-edition';
 import { fetchRuntime, findRuntime, type FetchResult } from '../../electron/start/desktop-runtime';
+import { enterKey } from '../../electron/start/enter-key';
 import { openCommand } from '../../electron/start/open-browser';
 import { parseOptions } from '../../electron/start/options';
 import { failedToday, recall, remember } from '../../electron/start/start-memory';
@@ -24,6 +26,7 @@ const desktop = (env: Record<string, string> = { DISPLAY: ':0' }) => ({
   root: temp.at(),
   env,
   platform: 'linux' as const,
+  node: 'v22.12.0',
   userId: 1000,
 });
 
@@ -89,11 +92,76 @@ describe('the desktop runtime', () => {
     expect(findRuntime({ ...desktop(env), platform: 'win32' })).toBeNull();
   });
 
-  it('is not waited for beyond the limit', async () => {
-    const slow = await put('slow.cjs', 'setTimeout(() => {}, 60000);');
-    expect(await fetchRuntime(slow, 200)).toBe('too-slow');
-    expect(await fetchRuntime(await put('bad.cjs', 'process.exit(1);'), 5_000)).toBe('failed');
-    expect(await fetchRuntime(await put('good.cjs', ''), 5_000)).toBe('fetched');
+  const watch = { stallMs: 5_000, lookMs: 20, onBytes: () => undefined };
+
+  it('is waited for as long as bytes arrive, however long that takes', async () => {
+    const slow = await put(
+      'slow.cjs',
+      `const fs = require('node:fs'), path = require('node:path'), os = require('node:os');
+       const file = path.join(os.tmpdir(), 'part.zip');
+       let left = 12;
+       const timer = setInterval(() => {
+         fs.appendFileSync(file, 'x'.repeat(1000));
+         if (--left === 0) { clearInterval(timer); }
+       }, 250);`,
+    );
+    const told: number[] = [];
+    const began = Date.now();
+    const result = await fetchRuntime(slow, {
+      stallMs: 1_500,
+      lookMs: 50,
+      onBytes: (bytes) => told.push(bytes),
+    });
+    expect(result).toBe('fetched');
+    expect(Date.now() - began).toBeGreaterThan(2_500);
+    expect(told.length).toBeGreaterThan(3);
+    expect(told).toEqual([...told].sort((a, b) => a - b));
+    expect(told.at(-1)).toBeLessThanOrEqual(12_000);
+  });
+
+  it('is given up when nothing more comes, and leaves nothing in the temporary folder', async () => {
+    const stuck = await put(
+      'stuck.cjs',
+      `const fs = require('node:fs'), path = require('node:path'), os = require('node:os');
+       fs.writeFileSync(path.join(os.tmpdir(), 'part.zip'), 'x');
+       fs.writeFileSync(${JSON.stringify(temp.at('where'))}, os.tmpdir());
+       setTimeout(() => {}, 60000);`,
+    );
+    expect(await fetchRuntime(stuck, { ...watch, stallMs: 600 })).toBe('stopped-coming');
+    const folder = await fs.readFile(temp.at('where'), 'utf8');
+    await expect(fs.stat(folder)).rejects.toThrow();
+  });
+
+  it('that could not be fetched is told apart from one that was', async () => {
+    expect(await fetchRuntime(await put('bad.cjs', 'process.exit(1);'), watch)).toBe('failed');
+    expect(await fetchRuntime(await put('good.cjs', ''), watch)).toBe('fetched');
+  });
+
+  it('starts without what is meant for Node', async () => {
+    expect(
+      desktopEnvironment({
+        NODE_OPTIONS: '--require ./own.cjs',
+        node_extra_ca_certs: 'x',
+        ELECTRON_RUN_AS_NODE: '1',
+        PATH: '/bin',
+        DISPLAY: ':0',
+      }),
+    ).toEqual({ PATH: '/bin', DISPLAY: ':0' });
+    const look = await put(
+      'look',
+      '#!/bin/sh\ntest -z "$NODE_OPTIONS$ELECTRON_RUN_AS_NODE"\n',
+      0o755,
+    );
+    process.env['ELECTRON_RUN_AS_NODE'] = '1';
+    const before = process.env['NODE_OPTIONS'];
+    process.env['NODE_OPTIONS'] = '--no-warnings';
+    try {
+      expect(await runDesktop(look, temp.at())).toEqual({ kind: 'ended', exitCode: 0 });
+    } finally {
+      delete process.env['ELECTRON_RUN_AS_NODE'];
+      if (before === undefined) delete process.env['NODE_OPTIONS'];
+      else process.env['NODE_OPTIONS'] = before;
+    }
   });
 
   it('that ends badly at once is told apart from one that was closed', async () => {
@@ -151,10 +219,10 @@ describe('the edition that is started', () => {
     const edition = await chooseEdition(options, desktop(), (line) => said.push(line), fetch);
     expect(edition).toMatchObject({ kind: 'desktop' });
     expect(fetched.at(-1)).toBe(installer);
-    expect(said).toEqual([expect.stringContaining('up to 60 seconds')]);
+    expect(said).toEqual([expect.stringContaining('Fetching the desktop runtime')]);
   });
 
-  it.each(['failed', 'too-slow', 'fetched'] as const)(
+  it.each(['failed', 'stopped-coming', 'fetched'] as const)(
     'is the browser one where nothing came (%s), and the day is not spent on trying',
     async (result) => {
       await put('node_modules/electron/install.js');
@@ -167,6 +235,32 @@ describe('the edition that is started', () => {
       });
     },
   );
+
+  it('says how much has come, now and then, and which Node the installer asks for', async () => {
+    await put('node_modules/electron/install.js');
+    const said: string[] = [];
+    vi.useFakeTimers({ toFake: ['Date'] });
+    try {
+      const edition = await chooseEdition(
+        options,
+        { ...desktop(), node: 'v20.19.4' },
+        (line) => said.push(line),
+        (_installer, { onBytes }) => {
+          for (let second = 1; second <= 11; second++) {
+            vi.advanceTimersByTime(1_000);
+            onBytes(second * 4e6);
+          }
+          return Promise.resolve('failed');
+        },
+      );
+      expect(said.slice(1)).toEqual(['  20 MB so far', '  40 MB so far']);
+      expect(edition).toMatchObject({
+        reason: expect.stringContaining('asks for Node 22.12 or newer, this is v20.19.4') as string,
+      });
+    } finally {
+      vi.useRealTimers();
+    }
+  });
 
   it('tries again the next day', () => {
     const hour = 3_600_000;
@@ -209,6 +303,7 @@ describe('the browser edition', () => {
       open: false,
       say: (line) => told.push(line),
       tell,
+      enterKey: null,
       stopped,
     });
     expect(told).toHaveLength(1);
@@ -216,6 +311,80 @@ describe('the browser edition', () => {
     expect(answer).toMatchObject({ status: 303 });
     const { port } = await recall(temp.at());
     expect(told[0]).toContain(`:${port}/`);
+  });
+
+  /** Runs the edition while `visit` looks at it; what it told and said comes back. */
+  async function served(
+    visit: (told: readonly string[], press: () => void) => Promise<void>,
+  ): Promise<{ told: string[]; said: string[] }> {
+    await put('out/renderer/index.html', '<!doctype html>');
+    const [told, said]: string[][] = [[], []];
+    let press = (): void => undefined;
+    let stop = (): void => undefined;
+    const stopped = new Promise<void>((resolve) => (stop = resolve));
+    const running = runBrowserEdition({
+      root: temp.at(),
+      open: false,
+      say: (line) => said?.push(line),
+      tell: (line) => told?.push(line),
+      enterKey: (pressed) => {
+        press = pressed;
+        return () => undefined;
+      },
+      stopped,
+    });
+    await vi.waitFor(() => expect(told).toHaveLength(1));
+    await visit(told ?? [], () => press());
+    stop();
+    await running;
+    return { told: told ?? [], said: said ?? [] };
+  }
+  const addressIn = (line: string | undefined): string => line?.split(' ').at(-1) ?? '';
+  const statusOf = async (address: string): Promise<number> =>
+    (await fetch(address, { redirect: 'manual' })).status;
+
+  it('in a terminal spends the key in the address on use; Enter prints a fresh one', async () => {
+    const { told, said } = await served(async (lines, press) => {
+      const first = addressIn(lines[0]);
+      expect(await statusOf(first)).toBe(303);
+      expect(await statusOf(first)).toBe(403);
+      press();
+      const second = addressIn(lines[1]);
+      expect(second).not.toBe(first);
+      expect(await statusOf(second)).toBe(303);
+      expect(await statusOf(second)).toBe(403);
+    });
+    expect(told).toHaveLength(2);
+    expect(said).toEqual([expect.stringContaining('Press Enter for a fresh one')]);
+  });
+
+  it('says that its port is taken, and what follows', async () => {
+    await served(async () => {
+      const { port } = await recall(temp.at());
+      const { said, told } = await served(() => Promise.resolve());
+      expect(addressIn(told[0])).not.toContain(`:${port}/`);
+      const line = said.find((one) => one.startsWith(`Port ${port}`));
+      expect(line).toMatch(/is taken.*rooms that the browser kept.*do not show here.*start again/);
+      expect(line).not.toContain('\n');
+      // The next start asks for the same port again.
+      expect((await recall(temp.at())).port).toBe(port);
+    });
+  });
+
+  it('has an Enter key only in a terminal that is its own to read', () => {
+    const terminal = Object.assign(new PassThrough(), { isTTY: true }) as never;
+    const pipe = new PassThrough() as never;
+    expect(enterKey(pipe, () => true)).toBeNull();
+    expect(enterKey(terminal, () => false)).toBeNull();
+    const key = enterKey(terminal, () => true);
+    let presses = 0;
+    const leave = key?.(() => (presses += 1));
+    const input = terminal as PassThrough;
+    input.emit('data', Buffer.from('\n'));
+    input.emit('data', Buffer.from('x'));
+    leave?.();
+    input.emit('data', Buffer.from('\n'));
+    expect(presses).toBe(1);
   });
 
   it('is opened by the usual command of each system', () => {
