@@ -7,6 +7,7 @@ import { stripsOf } from '../../core/speakers/strips';
 import { METRES_PER_FOOT } from '../../core/quantity/length';
 import { usePlaces } from '../bass/places-store';
 import type { Painting } from '../field/painting';
+import { chosenThing } from '../fittings/chosen';
 import { useChosenSpeaker } from '../speakers/chosen-speaker';
 import { useHearingSeat, useSpeakerEvidence } from '../speakers/evidence-store';
 import { useReflectionMarks } from '../speakers/use-early';
@@ -21,6 +22,8 @@ import { LabelLayer, LabelMover } from './Labels';
 import { usePalette } from './palette';
 import { patchLabels } from './patch-labels';
 import { Fittings } from './scene/Fittings';
+import { placeDimensions, placeStrokes } from './place-dimensions';
+import { placeFigures } from './place-figures';
 import { reflectionLabels } from './reflection-labels';
 import { Loudspeakers } from './scene/Loudspeakers';
 import { ReflectionPoints } from './scene/ReflectionPoints';
@@ -94,6 +97,9 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
   const reflections = useReflectionMarks();
   const place = analysis.findings.find((finding) => finding.id === findingId)?.place ?? null;
   const dimensions = useMemo(() => dimensionLines(size, view, near), [size, view, near]);
+  const row = useSession((session) => session.row);
+  const chooseRow = useSession((session) => session.chooseRow);
+  const thing = chosenThing(project, { subject, fitting, patch, row, subwoofer, channel });
   const strokes = useMemo(() => dimensions.flatMap(dimensionStrokes), [dimensions]);
   const context = {
     handles: HANDLES[subject] ?? null,
@@ -103,6 +109,8 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
     chooseFitting,
     patch,
     choosePatch,
+    row,
+    chooseRow,
     project,
     analysis,
     units,
@@ -116,7 +124,10 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
     hold,
     started,
   };
+  const measured = placeDimensions(project, thing, view);
+  const measuredStrokes = measured.flatMap((dimension) => placeStrokes(dimension, view));
   const labels = [
+    ...placeFigures(measured),
     ...reflectionLabels(reflections, view),
     ...drawingLabels(context),
     ...(context.handles === 'fittings' ? fittingLabels(context) : []),
@@ -180,6 +191,7 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
         />
         {reflections ? <ReflectionPoints reflections={reflections} palette={palette} /> : null}
         <Strokes pairs={strokes} color={palette.ink} onTop={view !== 'room'} />
+        <Strokes pairs={measuredStrokes} color={palette.accent} onTop />
         <LabelMover layer={layer} stage={stage} labels={labels} />
       </SceneCanvas>
     </div>

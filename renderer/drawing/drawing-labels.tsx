@@ -78,6 +78,7 @@ function rowLabels(context: LabelContext): readonly PlacedLabel[] {
         : [outermost - 0.38, row.y - 0.1, row.riserM + 0.45];
     // Beside the outermost seat, away from it, so that no head is covered.
     const awayFrom: Point | null = view === 'section' ? null : [outermost, row.y - 0.1, at[2]];
+    const marked = context.row === row.id || (place?.kind === 'row' && place.row === row.id);
     const moveTo = (y: number, gesture: string): void =>
       change({ kind: 'row', id: row.id, change: { y: clamp(y, [0, size.length]) } }, gesture);
     return {
@@ -87,11 +88,15 @@ function rowLabels(context: LabelContext): readonly PlacedLabel[] {
       mayShift: true,
       node: (
         <DragHandle
-          className={`row-chip row-chip-${view}${place?.kind === 'row' && place.row === row.id ? ' marked' : ''}`}
+          className={`row-chip row-chip-${view}${marked ? ' marked' : ''}`}
           label={`Row ${i + 1}, ears ${formatLength(row.y, units)} from the screen wall: drag, or arrow keys`}
           stage={stage}
-          onStart={takeHold(context)}
+          onStart={() => {
+            takeHold(context)();
+            context.chooseRow(row.id);
+          }}
           onEnd={() => hold(false)}
+          onPress={() => context.chooseRow(context.row === row.id ? null : row.id)}
           onDrag={(ray, startRay, fine, gesture) => {
             const now = alongAxis(ray, at, 1);
             const then = alongAxis(startRay, at, 1);

@@ -25,6 +25,9 @@ export interface LabelContext {
   readonly place: FindingPlace | null;
   readonly change: (edit: Edit, gesture?: string | null) => void;
   readonly chooseChannel: (channel: string | null) => void;
+  /** Id of the chosen row of seats. */
+  readonly row: string | null;
+  readonly chooseRow: (row: string | null) => void;
   readonly hold: (held: boolean) => void;
   /** The project as it was when the drag under way began. */
   readonly started: { current: Project };

@@ -67,7 +67,10 @@ export function speakerLabel(context: LabelContext, label: string): PlacedLabel 
         className={`speaker-chip${inRange ? '' : ' outside'}${marked ? ' marked' : ''}`}
         label={`${tagText(known?.short ?? label, speaker)}: ${name}, azimuth ${speaker?.azimuthDeg.toFixed(1) ?? ''}, elevation ${speaker?.elevationDeg.toFixed(1) ?? ''} degrees, ${inRange ? 'within' : 'outside'} its window: drag, or arrow keys`}
         stage={stage}
-        onStart={takeHold(context)}
+        onStart={() => {
+          takeHold(context)();
+          context.chooseChannel(label);
+        }}
         onEnd={() => hold(false)}
         onPress={() => context.chooseChannel(label)}
         onDrag={(ray, startRay, fine, gesture) => {

@@ -194,4 +194,44 @@ describe.runIf(browserOrSkip())('the hand, in the window', () => {
     expect(await face.inputValue()).toBe('front');
     await page.getByRole('button', { name: /^panel-1, screen wall: drag/ }).waitFor();
   });
+
+  it('shows where the chosen thing is by tape measure, and takes another figure there', async () => {
+    const { page } = await open({ locale: 'en-US' });
+    await subject(page, 'Fittings');
+    await page.getByRole('button', { name: 'Column', exact: true }).click();
+    await view(page, 'Plan');
+    await drawn(page);
+    const type = async (name: RegExp, text: string): Promise<void> => {
+      await page.locator('.labels').getByRole('button', { name }).click();
+      await page.keyboard.type(text);
+      await page.keyboard.press('Enter');
+    };
+    await type(/^column-1 from the left wall .*type another/, `5' 6"`);
+    await type(/^column-1 from the screen wall .*type another/, `3' 2 1/2"`);
+    const inputs = page.locator('.inputs');
+    const field = (name: string): Promise<string> =>
+      inputs.getByRole('textbox', { name }).inputValue();
+    expect(await field('column-1 from the left wall')).toBe(`5' 6"`);
+    expect(await field('column-1 from the screen wall')).toBe(`3' 2 1/2"`);
+    await view(page, 'Cross section');
+    await page
+      .locator('.labels')
+      .getByRole('button', { name: /^column-1 above the floor/ })
+      .waitFor();
+
+    await subject(page, 'Bass');
+    await page.getByRole('button', { name: /^Subwoofer sub-1/ }).click();
+    await drawn(page);
+    await type(/^sub-1 from the left wall .*type another/, `3' 0"`);
+    expect(await field('sub-1 from the left wall')).toBe(`3' 0"`);
+
+    await view(page, 'Long section');
+    await page.getByRole('button', { name: /^Row 1, ears .* from the screen wall: drag/ }).click();
+    await drawn(page);
+    await type(/^Row 1, ears from the screen wall .*type another/, `12'`);
+    const row = page.getByRole('button', {
+      name: /^Row 1, ears 12' 0" from the screen wall: drag/,
+    });
+    expect(await row.count()).toBe(1);
+  });
 });

@@ -1,0 +1,202 @@
+/**
+ * The chosen thing by tape measure: dimension lines from the left wall, the screen wall and the floor to
+ * the point that its fields are measured to, two in each view, and what a figure typed there does.
+ */
+
+import type { Axis } from '../../core/room/faces';
+import { faceAxes, patchSide } from '../../core/room/faces';
+import { fittingFields } from '../../core/room/fitting-fields';
+import { roundLength } from '../../core/quantity/length';
+import { planeOf } from '../../core/room/openings';
+import { farCorner, mapPoint } from '../../core/room/point';
+import type { Patch, Point, Project } from '../../core/room/project';
+import { rowCentreX } from '../../core/room/seats';
+import { changeFittings, withSolid } from '../fittings/change-fittings';
+import { changePatch } from '../fittings/change-patches';
+import type { ChosenThing } from '../fittings/chosen';
+import { useSession, type View } from '../state/session';
+
+export interface PlaceDimension {
+  readonly axis: Axis;
+  /** On the wall or the floor, and at the point that is measured. */
+  readonly from: Point;
+  readonly to: Point;
+  /** Names the figure, for example `column-1 from the left wall`. */
+  readonly label: string;
+  readonly valueM: number;
+  readonly lowM: number;
+  readonly highM: number;
+  readonly set: (valueM: number, gesture: string | null) => void;
+}
+
+/** What is measured in each view: along the page, and up it. */
+export const MEASURED_AXES: Readonly<Record<View, readonly Axis[]>> = {
+  room: [0, 1],
+  plan: [0, 1],
+  section: [1, 2],
+  front: [0, 2],
+};
+
+const FROM = ['from the left wall', 'from the screen wall', 'above the floor'] as const;
+
+interface Measured {
+  readonly name: string;
+  readonly at: Point;
+  /** Figures along the axes that can be typed; an axis that is left out is not measured. */
+  readonly figures: Partial<Record<Axis, Pick<PlaceDimension, 'lowM' | 'highM' | 'set'>>>;
+}
+
+/** The two dimensions of the thing in a view; fewer where one of them is nothing, or is not its to choose. */
+export function placeDimensions(
+  project: Project,
+  thing: ChosenThing | null,
+  view: View,
+): readonly PlaceDimension[] {
+  const measured = thing && measuredThing(project, thing);
+  if (!measured) return [];
+  const { at, name, figures } = measured;
+  return MEASURED_AXES[view].flatMap((axis) => {
+    const figure = figures[axis];
+    if (!figure) return [];
+    const from = mapPoint(at, (value, n) => (n === axis ? 0 : value));
+    return [{ axis, from, to: at, label: `${name} ${FROM[axis]}`, valueM: at[axis], ...figure }];
+  });
+}
+
+function measuredThing(project: Project, { kind, id }: ChosenThing): Measured | null {
+  const { room, speakers, seating } = project;
+  const far = farCorner(room.size);
+  const { change } = useSession.getState();
+  /** What is moved as a whole by its place. */
+  const movable = (name: string, at: Point, put: (to: Point, gesture: string | null) => void) => {
+    const along = (axis: Axis): Measured['figures'][Axis] => ({
+      lowM: 0,
+      highM: far[axis],
+      set: (valueM, gesture) =>
+        put(
+          mapPoint(at, (value, n) => (n === axis ? valueM : value)),
+          gesture,
+        ),
+    });
+    return { name, at, figures: { 0: along(0), 1: along(1), 2: along(2) } } as Measured;
+  };
+  switch (kind) {
+    case 'fitting': {
+      const solid = room.solids.find((known) => known.id === id);
+      if (!solid) return null;
+      const fields = fittingFields(solid, room.size).filter((field) => field.of === 'place');
+      return {
+        name: id,
+        at: solid.min,
+        figures: Object.fromEntries(
+          fields.map(({ axis, lowM, highM, set }) => [
+            axis,
+            {
+              lowM,
+              highM,
+              set: (valueM: number, gesture: string | null) =>
+                void changeFittings(withSolid(room.solids, set(valueM)), id, gesture),
+            },
+          ]),
+        ),
+      };
+    }
+    case 'patch': {
+      const patch = room.patches.find((known) => known.id === id);
+      return patch ? measuredPatch(project, patch) : null;
+    }
+    case 'subwoofer': {
+      const sub = speakers.subwoofers.find((known) => known.id === id);
+      return (
+        (sub &&
+          movable(id, sub.position, (position, gesture) =>
+            change({ kind: 'subwoofer', id, position }, gesture),
+          )) ??
+        null
+      );
+    }
+    case 'speaker': {
+      const speaker = speakers.placed.find((known) => known.channel === id);
+      const { analysis } = useSession.getState();
+      const name = analysis.layout?.channels.find(({ label }) => label === id)?.short ?? id;
+      return (
+        (speaker &&
+          movable(name, speaker.position, (position, gesture) =>
+            change({ kind: 'speaker', channel: id, position }, gesture),
+          )) ??
+        null
+      );
+    }
+    case 'row': {
+      const row = seating.rows.find((known) => known.id === id);
+      if (!row) return null;
+      const earsM = row.riserM + row.earHeightM;
+      return {
+        name: `Row ${seating.rows.indexOf(row) + 1}, ears`,
+        at: [rowCentreX(row, room.size.width), row.y, earsM],
+        figures: {
+          1: {
+            lowM: 0,
+            highM: far[1],
+            set: (y, gesture) => change({ kind: 'row', id, change: { y } }, gesture),
+          },
+          2: {
+            lowM: roundLength(row.riserM + EAR_LIMITS_M[0]),
+            highM: roundLength(row.riserM + EAR_LIMITS_M[1]),
+            set: (z, gesture) =>
+              change(
+                { kind: 'row', id, change: { earHeightM: roundLength(z - row.riserM) } },
+                gesture,
+              ),
+          },
+        },
+      };
+    }
+  }
+}
+
+/** Ears above the row's own floor, m: as the field of it takes them. */
+const EAR_LIMITS_M = [0.3, 2.5] as const;
+
+function measuredPatch({ room }: Project, patch: Patch): Measured | null {
+  const plane = planeOf(room, patch.face);
+  if (!plane || patch.face.includes(':')) return null;
+  const [u, v] = faceAxes(patchSide(patch.face));
+  const far = farCorner(room.size);
+  const [u0, v0, u1, v1] = patch.rect;
+  const at: [number, number, number] = [plane.at, plane.at, plane.at];
+  at[u] = u0;
+  at[v] = v0;
+  const move = (du: number, dv: number, gesture: string | null): void => {
+    const [a, b, c, d] = [u0 + du, v0 + dv, u1 + du, v1 + dv].map(roundLength);
+    const rect = [a ?? 0, b ?? 0, c ?? 0, d ?? 0] as const;
+    changePatch({ ...patch, rect }, `place of ${patch.id}`, gesture);
+  };
+  return {
+    name: patch.id,
+    at,
+    figures: {
+      [u]: { lowM: 0, highM: far[u], set: (to: number, g: string | null) => move(to - u0, 0, g) },
+      [v]: { lowM: 0, highM: far[v], set: (to: number, g: string | null) => move(0, to - v0, g) },
+    },
+  };
+}
+
+/** Shorter than this there is no line to see, m. */
+const LEAST_M = 0.02;
+const TICK_M = 0.06;
+
+/** The line, and a tick across each end, in the plane that is looked at. */
+export function placeStrokes(
+  { axis, from, to, valueM }: PlaceDimension,
+  view: View,
+): readonly (readonly [Point, Point])[] {
+  if (valueM < LEAST_M) return [];
+  const across = MEASURED_AXES[view].find((other) => other !== axis) ?? 0;
+  const beside = (at: Point, by: number): Point =>
+    mapPoint(at, (value, n) => (n === axis || n === across ? value + by : value));
+  return [
+    [from, to],
+    ...[from, to].map((end) => [beside(end, -TICK_M), beside(end, TICK_M)] as const),
+  ];
+}
