@@ -6,7 +6,7 @@ export default defineConfig({
       {
         test: {
           name: 'core',
-          include: ['tests/{unit,published,electron}/**/*.test.{ts,tsx}'],
+          include: ['tests/{unit,published,locked,electron}/**/*.test.{ts,tsx}'],
           environment: 'node',
           testTimeout: 20_000,
         },

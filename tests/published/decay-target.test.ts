@@ -55,14 +55,3 @@ describe('corridor around it', () => {
     expect(targetBand({ kind: 'bs1116' }, 125, 100).lowS).toBeCloseTo(0.2, 6);
   });
 });
-
-describe('own target', () => {
-  it('is met within 25 %', () => {
-    // Acoustic Frontiers, "Understanding small room reverberation time measurements": trade rule.
-    expect(targetBand({ kind: 'custom', seconds: { '500': 0.4 } }, 500, 72)).toEqual({
-      targetS: 0.4,
-      lowS: expect.closeTo(0.3, 10) as number,
-      highS: expect.closeTo(0.5, 10) as number,
-    });
-  });
-});

@@ -62,7 +62,7 @@ describe.each([
   ['4+7+0', 'bs2051', SYSTEM_J],
   ['0+5+0', 'bs775', BS775_FIVE],
   ['0+7+0', 'bs775', BS775_SEVEN],
-] as const)('layout %s by %s', (id, recommendation, windows) => {
+] as const)('layout %s by %s, windows as transcribed', (id, recommendation, windows) => {
   const layout = given(layoutOf(id, recommendation));
 
   it('has the channels of the recommendation and no others', () => {

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { measureSet, type SetMeasures } from '../../core/bass/measure';
-import { searchSubwoofers } from '../../core/bass/search';
 import { bandGrid, shellTransfer, type Transfer } from '../../core/bass/transfer';
 import { finish } from '../../core/quantity/slices';
 import { shellField } from '../../core/response/field';
@@ -66,8 +65,9 @@ const ROOMS: readonly (readonly [string, ShellSize])[] = [
 // T. Welti, How Many Subwoofers Are Enough, AES 112th Convention (2002), and Subwoofers: Optimum Number
 // and Locations, conclusions (read in quotation): one at each wall midpoint varies least from seat to
 // seat but supports low frequencies less; two at opposite midpoints do very nearly as well; one in
-// each corner supports them well and is not quite as even. Factors below are ours.
-describe('subwoofers in a rectangular room with seats around its centre', () => {
+// each corner supports them well and is not quite as even. Only the direction is the study's: the factors
+// are our own and hold it.
+describe('subwoofers around seats in the centre follow the study in direction, by our own factors:', () => {
   describe.each(ROOMS)('of %s', (_, size) => {
     const found = measuresIn(size);
     const spread = (name: keyof typeof SETS): number => found[name].meanSpatialVarianceDb2;
@@ -86,12 +86,6 @@ describe('subwoofers in a rectangular room with seats around its centre', () => 
 
     it('the corners give more bass than the midpoints', () => {
       expect(found.corners.outputDb).toBeGreaterThan(found.midpoints.outputDb + 2);
-    });
-
-    it('a search by spread alone finds no set of four that is worse than these', () => {
-      const { sets } = finish(searchSubwoofers(transferOf(size), { count: 4, weight: 0 }));
-      const best = sets[0]?.measures.meanSpatialVarianceDb2 ?? NaN;
-      expect(best).toBeLessThanOrEqual(Math.min(spread('midpoints'), spread('corners')));
     });
   });
 });
