@@ -64,7 +64,8 @@ function heldSolid(solid: Solid): Solid {
     heldSpan(solid.min[axis], solid.max[axis]);
   const spans = [span(0), span(1), span(2)] as const;
   const same = AXES.every(
-    (axis) => spans[axis][0] === solid.min[axis] && spans[axis][1] === solid.max[axis],
+    (axis) =>
+      Object.is(spans[axis][0], solid.min[axis]) && Object.is(spans[axis][1], solid.max[axis]),
   );
   const corner = (end: 0 | 1): Point => [spans[0][end], spans[1][end], spans[2][end]];
   return same ? solid : { ...solid, min: corner(0), max: corner(1) };
@@ -74,8 +75,8 @@ function heldPatch(patch: Patch): Patch {
   const [u0, v0, u1, v1] = patch.rect;
   const [left, right] = heldSpan(u0, u1);
   const [low, high] = heldSpan(v0, v1);
-  const same = left === u0 && right === u1 && low === v0 && high === v1;
-  return same ? patch : { ...patch, rect: [left, low, right, high] };
+  const rect = [left, low, right, high] as const;
+  return rect.every((value, i) => Object.is(value, patch.rect[i])) ? patch : { ...patch, rect };
 }
 
 /** `group` with each figure that `limits` names held within them. */
@@ -83,7 +84,7 @@ function heldFields<T extends object>(group: T, limits: Readonly<Record<string, 
   const known = group as Readonly<Record<string, unknown>>;
   const out = Object.entries(limits).flatMap(([field, range]) => {
     const value = known[field];
-    return typeof value === 'number' && within(value, range) !== value
+    return typeof value === 'number' && !Object.is(within(value, range), value)
       ? [[field, within(value, range)] as const]
       : [];
   });
