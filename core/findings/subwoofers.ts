@@ -3,7 +3,8 @@
 import { clearSubwoofer } from '../bass/clear-subwoofer';
 import { obstacleOf, type Obstacle } from '../bass/obstacles';
 import { DEFAULT_BOX_M } from '../bass/places';
-import type { Project, Subwoofer } from '../room/project';
+import { standingHeightM } from '../bass/stand';
+import type { Point, Project, Subwoofer } from '../room/project';
 import { isInside, isInTheOpen, outsideShellM } from '../room/space';
 import type { FindingContext } from './context';
 import type { Finding, Remedy } from './finding';
@@ -41,7 +42,8 @@ function outside({ project, lengthText }: FindingContext, { id, position }: Subw
 function inTheWayOf(context: FindingContext, { id, position }: Subwoofer): readonly Finding[] {
   const { project, lengthText } = context;
   const others = project.speakers.subwoofers.filter((sub) => sub.id !== id);
-  const obstacle = obstacleOf(project, position, DEFAULT_BOX_M, others);
+  const boxM = assumedBoxM(project, position);
+  const obstacle = obstacleOf(project, position, boxM, others);
   if (!obstacle || obstacle.kind === 'speaker') return [];
   // Two that share a place are told once, of the later one.
   if (obstacle.kind === 'subwoofer' && isLater(project, obstacle.id, id)) return [];
@@ -52,7 +54,7 @@ function inTheWayOf(context: FindingContext, { id, position }: Subwoofer): reado
       severity: forPeople ? 'warning' : 'note',
       subject: 'bass',
       where: `subwoofer ${id}`,
-      message: `Its box, taken as ${lengthText(DEFAULT_BOX_M)} each way about the place, ${wordsOf(obstacle)}.`,
+      message: `Its box, taken as ${lengthText(boxM)} each way with this place in the middle, ${wordsOf(obstacle)}.`,
       figureName: '',
       value: null,
       limit: null,
@@ -68,6 +70,16 @@ function inTheWayOf(context: FindingContext, { id, position }: Subwoofer): reado
       place: { kind: 'subwoofer', id },
     },
   ];
+}
+
+/** Smaller than this is no subwoofer, m (our own convention). */
+const LEAST_BOX_M = 0.15;
+
+/** A usual box, or a smaller one where the place is too near to a wall or to what it stands on for that; m. */
+export function assumedBoxM(project: Project, [x, y, z]: Point): number {
+  const { width, length } = project.room.size;
+  const nearest = Math.min(x, width - x, y, length - y, z - standingHeightM(project, [x, y]));
+  return 2 * nearest >= LEAST_BOX_M ? Math.min(DEFAULT_BOX_M, 2 * nearest) : DEFAULT_BOX_M;
 }
 
 const isLater = ({ speakers }: Project, a: string, b: string): boolean => {
@@ -105,7 +117,7 @@ export function moveSubwoofer(
   words: (byM: number) => string,
 ): Remedy {
   const here = project.speakers.subwoofers.find((sub) => sub.id === id)?.position;
-  const place = clearSubwoofer(project, id);
+  const place = here ? clearSubwoofer(project, id, assumedBoxM(project, here)) : null;
   if (!here || !place) {
     return { text: `Make room for the subwoofer "${id}": no clear place on the floor was found.` };
   }

@@ -27,9 +27,10 @@ const costOf = (transfer: Transfer, set: readonly Driven[]): number =>
 
 const plain = (places: readonly number[]): readonly Driven[] => places.map((place) => ({ place }));
 
-/** Stated anew: no more than 1 dB under as many subwoofers whose sound adds by energy. */
+/** Stated anew: no more than 2.5 dB under as many subwoofers whose sound adds by energy. */
 const isLoud = (transfer: Transfer, set: readonly Driven[]): boolean =>
-  set.length === 1 || given(measureSet(transfer, set)).outputDb >= 10 * Math.log10(set.length) - 1;
+  set.length === 1 ||
+  given(measureSet(transfer, set)).outputDb >= 10 * Math.log10(set.length) - 2.5;
 
 const costs = ({ sets }: SubwooferSearch): readonly number[] =>
   sets.map(({ measures }) => measures.costDb2);

@@ -2,7 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { analyze } from '../../../../core/analysis/analyze';
 import { obstacleOf } from '../../../../core/bass/obstacles';
+import { subwooferPlaces } from '../../../../core/bass/places';
 import type { Finding } from '../../../../core/findings/finding';
+import { assumedBoxM } from '../../../../core/findings/subwoofers';
 import { applyEdit } from '../../../../core/room/edits';
 import type { Project } from '../../../../core/room/project';
 import { arbitraryProject } from '../../support/arbitrary-project';
@@ -43,7 +45,7 @@ describe('a subwoofer that is in the way', () => {
   it.each([
     ['door', withSubs([[0.4, 1.4, 0.2]], { patches: [door] })],
     ['fitting', withSubs([[2, 1.1, 0.2]], { solids: [stage] })],
-    ['outside', withSubs([[0.1, 1.4, 0.2]])],
+    ['outside', withSubs([[0.05, 1.4, 0.2]])],
     ['walkway', withSubs([[0.3, 2.5, 0.2]], {}, seats)],
     ['seat', withSubs([[1, 2.5, 0.2]], {}, seats)],
     ['picture', withSubs([[2, 0.2, 0.9]])],
@@ -75,6 +77,16 @@ describe('a subwoofer that is in the way', () => {
     expect(told(example('under-the-ducts'))).toEqual([]);
   });
 
+  it('is not where a small box, as one looked for places of, stands against a wall', () => {
+    expect(told(withSubs([[0.15, 1.4, 0.15]]))).toEqual([]);
+    const project = example('basement-bay');
+    const places = subwooferPlaces(project, { stepM: 0.4, boxM: 0.3 }).allowed;
+    for (const position of places) {
+      const speakers = { ...project.speakers, subwoofers: [{ id: 'sub-1', position }] };
+      expect(told({ ...project, speakers })).toEqual([]);
+    }
+  });
+
   it('makes way for a loudspeaker: the first remedy moves it, a little and not off its wall', () => {
     const project = example('basement-bay');
     const clash = analyze(project).findings.find(({ id }) => id.startsWith('speaker-subwoofer:'));
@@ -101,7 +113,8 @@ describe('a subwoofer that is in the way', () => {
           const { subwoofers } = applyEdit(project, remedy.edit).speakers;
           const here = given(subwoofers.find((sub) => sub.id === id));
           const others = subwoofers.filter((sub) => sub !== here);
-          expect(obstacleOf(project, here.position, 0.4, others)).toBeNull();
+          const boxM = assumedBoxM(project, here.position);
+          expect(obstacleOf(project, here.position, boxM, others)).toBeNull();
         }
       }),
       { numRuns: 60 },
