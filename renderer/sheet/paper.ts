@@ -34,11 +34,13 @@ export function keepPlaceOnPaper(): void {
 /** Run `print` with the sheet drawn light; the person's appearance comes back afterwards. */
 export async function onLightPaper<T>(print: () => Promise<T>): Promise<T> {
   const { appearance } = useSession.getState();
-  const redrawn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, REDRAW_MS));
+  const after = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
+  // What is unfolded for paper may take a while to be worked out: only then the drawing has its time.
+  usePaper.setState({ isPrinting: true });
+  await after(0);
   useSession.setState({ appearance: 'light' });
   showAppearance('light');
-  usePaper.setState({ isPrinting: true });
-  await redrawn();
+  await after(REDRAW_MS);
   try {
     return await print();
   } finally {

@@ -44,7 +44,7 @@ describe.runIf(browserOrSkip())('decay, in the window', () => {
 
     await page.getByLabel('panel-1 above the floor').fill('2');
     await page.keyboard.press('Enter');
-    const finding = page.locator('.finding', { hasText: 'out of its face' });
+    const finding = page.locator('.finding', { hasText: 'The panel sticks' });
     expect(await finding.count()).toBe(1);
     await finding.locator('.finding-head').click();
     await finding.getByRole('button', { name: 'Apply' }).click();
