@@ -64,7 +64,7 @@ describe.runIf(browserOrSkip())('reflections of the loudspeakers, in the window'
       expect(await told(chart)).toBe(first);
       await page.getByLabel('at', { exact: true }).selectOption('row 2, seat 1 from the left');
       expect(await told(chart)).toMatch(/^Left at row 2, seat 1/);
-      await page.getByLabel('L from the left wall').fill('1.0');
+      await page.getByRole('textbox', { name: 'L from the left wall' }).fill('1.0');
       await page.keyboard.press('Enter');
       expect(await told(chart)).not.toMatch(/left wall 346 Hz/);
       // The bass is looked at from the same seat.
@@ -135,7 +135,9 @@ describe.runIf(browserOrSkip())('reflections of the loudspeakers, in the window'
 
     it('opens for a finding on early reflections, with its loudspeaker and face', async () => {
       const { page } = await open();
-      const finding = page.locator('.finding', { hasText: 'reaches the reference place by way of' });
+      const finding = page.locator('.finding', {
+        hasText: 'reaches the reference place by way of',
+      });
       const where = await finding.first().locator('.finding-where').innerText();
       await finding.first().locator('.finding-head').click();
       const table = page.getByRole('figure', { name: 'First reflections by face' });
