@@ -70,7 +70,7 @@ describe.runIf(browserOrSkip())('the whole job', () => {
       await type(page, `${id} out from the ${side} wall`, '16');
       await type(page, `${id} down from the ceiling`, '10');
     }
-    await page.getByText('Doors, windows, panels').click();
+    await page.getByText('Doors, windows, passages').click();
     await page.getByRole('button', { name: 'Add door' }).click();
     await page.getByLabel('Face', { exact: true }).selectOption('Back wall');
     await type(page, 'door-1 from the left wall', `8 1/2`);
@@ -85,13 +85,14 @@ describe.runIf(browserOrSkip())('the whole job', () => {
     await subject(page, 'Bass');
     await page.getByRole('button', { name: 'Find the best places' }).click();
     await page.getByText(/proved best/).waitFor({ timeout: 45_000 });
-    const rows = page.getByRole('group', { name: 'Places found' }).locator('tbody tr');
-    await rows.first().getByRole('button').first().click();
-    expect(await page.locator('.save-state').isVisible()).toBe(true);
     await page
-      .getByRole('button', { name: /^(Apply|Put them there|Take)/ })
+      .getByRole('group', { name: 'Places found' })
+      .locator('tbody th button')
       .first()
       .click();
+    // A row previews; its button puts them there.
+    expect(await page.getByRole('button', { name: 'Remove sub-1' }).count()).toBe(0);
+    await page.getByRole('button', { name: 'Put the subwoofers at place 1' }).click();
 
     // An absorber of their own on the back wall.
     await subject(page, 'Decay');
@@ -136,7 +137,9 @@ describe.runIf(browserOrSkip())('the whole job', () => {
     expect([...told].sort()).toEqual(analysis.findings.map(({ id }) => id).sort());
     const words = await batch(text, '--units', 'feet');
     expect(words).toContain(`13' 9"`);
-    expect(words).not.toMatch(/\d m\b|m²|m³|°C/);
+    // A source may give a formula in the units that it stands in.
+    const said = words.replace(/^\s*Source: .*$/gm, '');
+    expect(said.match(/.{0,60}(\d m\b|m²|m³|°C).{0,20}/g)).toBeNull();
 
     // Undone to the start, and done again, it is the same room.
     const undo = page.getByRole('button', { name: /Undo/ });
