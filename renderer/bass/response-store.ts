@@ -95,6 +95,14 @@ export function useFollowedResponses(atOnce: boolean): void {
   }, [key, atOnce, asBuilt, limitHz]);
 }
 
+/** True while nothing can be said yet of the bass at the seats, though there is some. */
+export function useBassPending(): boolean {
+  const { seating, speakers } = useProject();
+  const known = useBassOfRoom() !== null;
+  const failed = useResponses((store) => store.failure !== null);
+  return !known && !failed && speakers.subwoofers.length > 0 && seating.rows.length > 0;
+}
+
 /**
  * The bass at the seats of the present room; null until it is known. Where fittings fill part of the
  * shell that is known with its modes as built, or when they cannot be had.

@@ -7,6 +7,7 @@ import { type ReactElement, useEffect, useRef } from 'react';
 import type { Finding } from '../../core/findings/finding';
 import { orderFor } from '../../core/findings/order';
 import { useSession } from '../state/session';
+import { useBassPending } from '../bass/response-store';
 import { SUBJECT_TITLES } from '../subjects/subject-titles';
 import { FindingItem } from './FindingItem';
 import { shownUnder } from './shown-in';
@@ -20,6 +21,7 @@ export function FindingsPanel(): ReactElement {
   const chooseFinding = useSession((session) => session.chooseFinding);
   const subject = useSession((session) => session.subject);
   const goTo = useGoTo();
+  const pending = useBassPending() && subject === 'bass';
   const changes = useChanges(findings);
   const list = useRef<HTMLDivElement>(null);
   useEffect(() => {
@@ -61,7 +63,15 @@ export function FindingsPanel(): ReactElement {
         <h3>
           {SUBJECT_TITLES[subject].title} <span className="count">{here.length}</span>
         </h3>
-        {here.length === 0 ? <p className="all-well">Nothing is wrong here.</p> : items(here)}
+        {here.length > 0 ? (
+          items(here)
+        ) : (
+          <p className="all-well">
+            {pending
+              ? 'Not known yet: the bass at the seats is still to come.'
+              : 'Nothing is wrong here.'}
+          </p>
+        )}
         {elsewhere.length > 0 ? (
           <>
             <h3>

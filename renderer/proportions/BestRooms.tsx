@@ -81,9 +81,6 @@ export function BestRooms(): ReactElement {
                 <th scope="col">
                   <Term id="unevenness">uneven</Term>
                 </th>
-                <th scope="col">
-                  <span className="for-readers">make the room so</span>
-                </th>
               </tr>
             </thead>
             <tbody>
@@ -104,11 +101,7 @@ export function BestRooms(): ReactElement {
                         onClick={() => show(row, preview)}
                       >
                         {sizeText(room.size, units)}
-                      </button>
-                    </th>
-                    <td>{room.floorM2.toFixed(1)} m²</td>
-                    <td>{room.unevennessHz.toFixed(0)} Hz</td>
-                    <td>
+                      </button>{' '}
                       <button
                         type="button"
                         className="take-room"
@@ -120,7 +113,9 @@ export function BestRooms(): ReactElement {
                       >
                         Use
                       </button>
-                    </td>
+                    </th>
+                    <td>{room.floorM2.toFixed(1)} m²</td>
+                    <td>{room.unevennessHz.toFixed(0)} Hz</td>
                   </tr>
                 );
               })}
