@@ -5,10 +5,10 @@ import { tables } from '../../core/report/tables';
 import { decodeRoomBytes, openRoom, type Fault } from '../../core/room/open-room';
 import type { Project } from '../../core/room/project';
 import { MAX_FILE_BYTES } from '../../renderer/host/host';
-import { writeAtomically } from '../files/atomic-write';
 import { openFailure, saveFailure, tooLarge } from '../files/file-sentences';
 import { makeFolder } from '../files/make-folder';
 import { readLimited } from '../files/read-limited';
+import { FileOfSetError, writeTogether, type FileOfSet } from '../files/write-together';
 import { BATCH_HELP, parseBatch } from './batch-options';
 
 export interface BatchIo {
@@ -52,14 +52,11 @@ export async function runAnalysis(args: readonly string[], io: BatchIo): Promise
   const text = json ? `${JSON.stringify(analysis)}\n` : ended(summary(project, analysis, units));
 
   if (out !== null) {
-    const complaint = await writeTables(
-      path.resolve(io.folder, out),
-      tables(project, analysis, units),
-    );
-    if (complaint !== null) {
-      io.complain(complaint);
-      return EXIT.couldNotWrite;
-    }
+    const folder = path.resolve(io.folder, out);
+    const written = await writeTables(folder, tables(project, analysis, units));
+    // Not on stdout, which is the analysis alone.
+    io.complain(written.line);
+    if (!written.ok) return EXIT.couldNotWrite;
   }
   io.out(text);
   return EXIT.done;
@@ -98,21 +95,20 @@ function faultLines(file: string, faults: readonly Fault[]): readonly string[] {
   });
 }
 
-/** Null where all were written, else what to do about the first that was not. */
+/** All tables or none, and one line that says what was written, or what to do. */
 async function writeTables(
   folder: string,
-  files: readonly { readonly name: string; readonly text: string }[],
-): Promise<string | null> {
-  let place = folder;
+  files: readonly FileOfSet[],
+): Promise<{ readonly ok: boolean; readonly line: string }> {
   try {
     await makeFolder(folder);
-    for (const { name, text } of files) {
-      place = path.join(folder, path.basename(name));
-      await writeAtomically(place, text);
-    }
-    return null;
+    const replaced = await writeTogether(folder, files);
+    const names = files.map(({ name }) => (replaced.includes(name) ? `${name} (replaced)` : name));
+    return { ok: true, line: `Written into "${path.basename(folder)}": ${names.join(', ')}.` };
   } catch (error) {
-    return saveFailure(place, error, SHEET_REMEDY);
+    const [place, cause] =
+      error instanceof FileOfSetError ? [error.file, error.cause] : [folder, error];
+    return { ok: false, line: saveFailure(place, cause, SHEET_REMEDY) };
   }
 }
 

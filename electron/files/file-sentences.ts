@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { WHY_NOT_TEXT, whyTooLarge } from '../../core/room/read-json';
-import { ReadOnlyFileError } from './atomic-write';
+import { ReadOnlyFileError } from './temporary';
 import { errorCode } from './error-code';
 
 /** What went wrong with a file, as a sentence that says what to do. */

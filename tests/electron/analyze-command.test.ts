@@ -67,6 +67,26 @@ describe('analysing a room', () => {
     expect(written.filter((name) => /\.(tmp|bak)$/.test(name))).toEqual([]);
   });
 
+  it('names what was written and what was replaced, beside the analysis', async () => {
+    await putRoom(PLAIN_ROOM);
+    await fs.mkdir(temp.at('sheets'));
+    await fs.writeFile(temp.at('sheets', 'modes.csv'), 'of the person');
+    const { complaints } = await run('den.room.json', '--out', 'sheets');
+    expect(complaints).toHaveLength(1);
+    expect(complaints[0]).toMatch(/"sheets": .*placements\.csv,.*modes\.csv \(replaced\),/);
+  });
+
+  it('writes none of the tables where one of them cannot be written', async () => {
+    await putRoom(PLAIN_ROOM);
+    await fs.mkdir(temp.at('sheets', 'modes.csv'), { recursive: true });
+    await fs.writeFile(temp.at('sheets', 'placements.csv'), 'of the last time');
+    const result = await run('den.room.json', '--out', 'sheets');
+    expect(result).toMatchObject({ code: 1, out: '' });
+    expect(result.complaints).toEqual([expect.stringContaining('"modes.csv": there is a folder')]);
+    expect((await fs.readdir(temp.at('sheets'))).sort()).toEqual(['modes.csv', 'placements.csv']);
+    expect(await fs.readFile(temp.at('sheets', 'placements.csv'), 'utf8')).toBe('of the last time');
+  });
+
   it('ends with 1 and a sentence, and prints nothing, where the folder cannot be made', async () => {
     await putRoom(PLAIN_ROOM);
     const result = await run('den.room.json', '--out', 'den.room.json');

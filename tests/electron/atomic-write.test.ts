@@ -1,10 +1,7 @@
 import * as fs from 'node:fs/promises';
 import { describe, expect, it } from 'vitest';
-import {
-  ReadOnlyFileError,
-  writeAtomically,
-  type FileSteps,
-} from '../../electron/files/atomic-write';
+import { writeAtomically } from '../../electron/files/atomic-write';
+import { ReadOnlyFileError, type FileSteps } from '../../electron/files/temporary';
 import { freshFolder } from './support/temp-folder';
 
 const temp = freshFolder();
@@ -52,6 +49,36 @@ describe('writing a file as a whole', () => {
     expect((await fs.lstat(temp.at('link.json'))).isSymbolicLink()).toBe(true);
     expect(await fs.readFile(temp.at('real.json'), 'utf8')).toBe('two');
     expect((await fs.stat(temp.at('real.json'))).mode & 0o777).toBe(0o640);
+  });
+
+  it('is never more open to others, on the way, than the file it replaces', async () => {
+    await fs.writeFile(temp.at('den.room.json'), 'one', { mode: 0o600 });
+    const modes: number[] = [];
+    const open: FileSteps['open'] = async (file, flags, mode) => {
+      const handle = await fs.open(file, flags, mode);
+      if (flags === 'wx') modes.push((await handle.stat()).mode & 0o777);
+      return handle;
+    };
+    await writeAtomically(temp.at('den.room.json'), 'two', { steps: stepsWith({ open }) });
+    expect(modes).toEqual([0o600]);
+    expect((await fs.stat(temp.at('den.room.json'))).mode & 0o777).toBe(0o600);
+  });
+
+  it('sweeps what killed writes have left an hour ago, and nothing else', async () => {
+    const old = new Date(Date.now() - 2 * 60 * 60 * 1000);
+    const names = {
+      left: '.roomwright-0123456789abcdef.tmp',
+      fresh: '.roomwright-fedcba9876543210.tmp',
+      others: ['.roomwright-notes.tmp', 'den.tmp'],
+    };
+    for (const name of [names.left, names.fresh, ...names.others]) {
+      await fs.writeFile(temp.at(name), 'x');
+      if (name !== names.fresh) await fs.utimes(temp.at(name), old, old);
+    }
+    await writeAtomically(temp.at('den.room.json'), 'one');
+    expect((await fs.readdir(temp.at())).sort()).toEqual(
+      [names.fresh, ...names.others, 'den.room.json'].sort(),
+    );
   });
 
   it('lets writes to one file follow one another in order', async () => {

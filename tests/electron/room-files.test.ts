@@ -5,7 +5,7 @@ import { PathTokens } from '../../electron/main/path-tokens';
 import { RecentFiles } from '../../electron/main/recent-files';
 import { RoomFiles, type FileQuestions } from '../../electron/main/room-files';
 import { saveFailure } from '../../electron/files/file-sentences';
-import { ReadOnlyFileError } from '../../electron/files/atomic-write';
+import { ReadOnlyFileError } from '../../electron/files/temporary';
 import {
   MAX_FILE_BYTES,
   type AutosaveRecord,
