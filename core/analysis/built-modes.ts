@@ -79,6 +79,9 @@ export function refusalSentence(refusal: ShapeRefusal): string {
     case 'separate-parts':
       return `The fittings cut the room into ${refusal.parts} parts. Open a passage between them, or leave the part that nobody sits in out of the shell.`;
     case 'too-large':
+      if (refusal.because === 'size') {
+        return `The room is too large to compute its modes as built (${refusal.count.toLocaleString('en')} ${refusal.what}, at most ${refusal.most.toLocaleString('en')}), whatever stands in it. Choose a lower limit if there is one, and go by the modes of the plain shell.`;
+      }
       return `The fittings are too many or too crooked to compute the modes as built (${refusal.count.toLocaleString('en')} ${refusal.what}, at most ${refusal.most.toLocaleString('en')}). Draw neighbours as one box and line their faces up.`;
     case 'not-converged':
       return 'The modes as built did not settle. Move one fitting by a step and try again.';

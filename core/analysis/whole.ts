@@ -6,7 +6,7 @@ import { refusalFinding, simplifiedFinding } from '../findings/fittings';
 import { sortFindings } from '../findings/order';
 import type { LengthUnits } from '../quantity/length';
 import { measuresIn, type Measures } from '../quantity/measures';
-import { finish } from '../quantity/slices';
+import { finish, scaled } from '../quantity/slices';
 import type { Project } from '../room/project';
 import { SLIVER_M } from '../shape-modes/grid';
 import { analyze, type Analysis } from './analyze';
@@ -27,12 +27,16 @@ export interface SlowAnswers {
  * The analysis with the modes as built and the bass at the seats; `units` are those that findings
  * speak in. Takes a second or two.
  */
-export function analyzeWhole(project: Project, units: LengthUnits = 'metric'): Analysis {
+export const analyzeWhole = (project: Project, units: LengthUnits = 'metric'): Analysis =>
+  finish(wholeAnalysis(project, units));
+
+/** The same in slices: yields the share done every few milliseconds. */
+export function* wholeAnalysis(project: Project, units: LengthUnits): Generator<number, Analysis> {
   const built =
     project.room.solids.length > 0
-      ? finish(builtModes(spaceOf(project), { keepFactor: true }))
+      ? yield* scaled(builtModes(spaceOf(project), { keepFactor: true }), 0, 0.9)
       : null;
-  const bass = finish(seatResponses(project, built?.ok ? built.built.shape : null));
+  const bass = yield* scaled(seatResponses(project, built?.ok ? built.built.shape : null), 0.9, 1);
   const analysis = withBuiltModes(analyze(project, units), built);
   const findings = joinFindings(
     analysis.findings,

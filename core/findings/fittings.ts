@@ -61,14 +61,19 @@ export function refusalFinding(refusal: ShapeRefusal): Finding {
         ...FAULT,
         id: 'modes-too-large',
         severity: 'warning',
-        message: `The fittings have too many faces at different places for the modes as built: ${refusal.count.toLocaleString('en')} ${refusal.what} where ${refusal.most.toLocaleString('en')} can be taken. The modes shown are those of the plain shell.`,
+        message: `${refusal.because === 'size' ? 'The room is too large for the modes as built, whatever stands in it' : 'The fittings have too many faces at different places for the modes as built'}: ${refusal.count.toLocaleString('en')} ${refusal.what} where ${refusal.most.toLocaleString('en')} can be taken. The modes shown are those of the plain shell.`,
         figureName: refusal.what,
         value: refusal.count,
         limit: refusal.most,
         unit: '',
         source: 'limit of this version',
         remedies: [
-          { text: 'Draw neighbouring boxes as one, and line up faces that are nearly level.' },
+          {
+            text:
+              refusal.because === 'size'
+                ? 'Go by the modes of the plain shell, or draw only the part of the building that is the room.'
+                : 'Draw neighbouring boxes as one, and line up faces that are nearly level.',
+          },
         ],
       };
     case 'not-converged':

@@ -19,7 +19,7 @@ export function summary(
   const counts = { axial: 0, tangential: 0, oblique: 0 };
   for (const mode of modes.shell) counts[mode.kind]++;
   const lines = [
-    onOneLine(project.name),
+    project.name,
     `  Shell       ${length(size.width)} wide, ${length(size.length)} long, ${length(size.height)} high`,
     `  Free space  ${volume(geometry.volumeM3)}, ${area(geometry.surfaceM2)} of surface`,
     `  Modes       ${modes.shell.length} to 200 Hz: ${counts.axial} axial, ${counts.tangential} tangential, ${counts.oblique} oblique${modes.exactShape ? '' : ' (plain shell)'}`,
@@ -48,7 +48,7 @@ export function summary(
     ]),
     '',
   ];
-  return lines.join('\n');
+  return lines.map(onOneLine).join('\n');
 }
 
 /** The modes as built, where they were solved. */

@@ -6,6 +6,7 @@
 import type { Analysis } from '../analysis/analyze';
 import { formatLength, METRES_PER_FOOT, type LengthUnits } from '../quantity/length';
 import { modeKind } from '../modes/shell-modes';
+import { escapedInJson, onOneLine } from '../room/fault';
 import { finishLookup } from '../room/finishes';
 import type { Project } from '../room/project';
 import { speakerBox } from '../speakers/box';
@@ -35,7 +36,7 @@ export function tables(
       name: 'materials.csv',
       text: csv(withFeet(materialRows(project, analysis), isFeet ? MATERIALS_IN_FEET : [])),
     },
-    { name: 'analysis.json', text: `${JSON.stringify(analysis, null, 2)}\n` },
+    { name: 'analysis.json', text: `${escapedInJson(JSON.stringify(analysis, null, 2))}\n` },
   ];
 }
 
@@ -236,7 +237,10 @@ function round(value: number | null, digits: number): number | null {
   return value === null ? null : Number(value.toFixed(digits));
 }
 
-/** RFC 4180 text; cells that a spreadsheet would take for a formula are led by an apostrophe. */
+/** What a spreadsheet may take for a formula: a sign at the start, of full width too, also after blanks. */
+const FORMULA = /^\s*[=+\-@\uff1d\uff0b\uff0d\uff20]/;
+
+/** RFC 4180 text, each row on one line; cells that a spreadsheet would take for a formula are led by an apostrophe. */
 function csv(rows: readonly (readonly Cell[])[]): string {
   return rows.map((row) => `${row.map(cellText).join(',')}\r\n`).join('');
 }
@@ -244,6 +248,7 @@ function csv(rows: readonly (readonly Cell[])[]): string {
 function cellText(cell: Cell): string {
   if (cell === null) return '';
   if (typeof cell === 'number') return String(cell);
-  const safe = /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+  const plain = onOneLine(cell);
+  const safe = FORMULA.test(plain) ? `'${plain}` : plain;
+  return /[",]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

@@ -5,10 +5,26 @@ export interface Fault {
   readonly sentence: string;
 }
 
-/** Text that stays on its line: control characters and line separators become spaces. */
+/**
+ * Text that stays on its line and says what it shows: control characters and line separators become
+ * spaces, and the marks that turn the direction of reading are dropped.
+ */
 export function onOneLine(text: string): string {
-  return text.replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]/g, ' ');
+  return text
+    .replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]/g, ' ')
+    .replace(/[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/g, '');
 }
+
+/** The same in JSON text, where such characters stay what they are but are written as escapes. */
+export function escapedInJson(json: string): string {
+  return json.replace(
+    /[\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/g,
+    (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+}
+
+/** Longest place that is told; what comes from a person is far shorter. */
+const LONGEST_PATH = 160;
 
 /** `room.solids[2].min` from the keys that lead there. */
 export function pathText(keys: readonly PropertyKey[]): string {
@@ -21,7 +37,7 @@ export function pathText(keys: readonly PropertyKey[]): string {
           : `${text}.${String(key)}`,
     '',
   );
-  return onOneLine(path);
+  return onOneLine(path.length > LONGEST_PATH ? `${path.slice(0, LONGEST_PATH)}...` : path);
 }
 
 /** A value as a person would point at it: short, quoted where it is text. */

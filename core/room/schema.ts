@@ -53,7 +53,8 @@ const id = () => {
   return z.string(message).regex(/^[\w.+-]{1,60}$/, message);
 };
 /** Empty where a room has no row of seats. */
-const rowName = () => id().or(z.literal(''));
+const rowName = () =>
+  z.union([id(), z.literal('')], says('the id of a row, or empty where there are no rows'));
 const choice = <T extends readonly [string, ...string[]]>(options: T) =>
   z.enum(options, says(`one of ${options.join(', ')}`));
 const list = <T extends z.ZodType>(item: T, most: number) => {

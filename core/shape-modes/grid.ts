@@ -51,6 +51,8 @@ export type ShapeRefusal =
   | {
       readonly reason: 'too-large';
       readonly what: 'cells' | 'unknowns' | 'megabytes';
+      /** Whether the room itself is too large for its limit, or its fittings are too many. */
+      readonly because: 'size' | 'fittings';
       readonly count: number;
       readonly most: number;
     }
@@ -76,7 +78,13 @@ export function shapeGrid(
   const counts = planes.map((at) => at.length - 1) as [number, number, number];
   const cells = counts[0] * counts[1] * counts[2];
   if (cells > MOST_CELLS) {
-    return refused({ reason: 'too-large', what: 'cells', count: cells, most: MOST_CELLS });
+    return refused({
+      reason: 'too-large',
+      what: 'cells',
+      because: 'fittings',
+      count: cells,
+      most: MOST_CELLS,
+    });
   }
   const air = new Uint8Array(cells).fill(1);
   const moved: MovedFace[] = [];

@@ -10,7 +10,7 @@
 import { scaled } from '../quantity/slices';
 import type { ShellSize } from '../room/project';
 import { edgeExcess } from './edges';
-import { divide, latticeSize, type ElementAxis, type Quality } from './elements';
+import { divide, latticeSize, type ElementAxis, type Elements, type Quality } from './elements';
 import { massOf } from './assembly';
 import { factorise, factorSize, largestFront, type Factor } from './factor';
 import {
@@ -86,6 +86,8 @@ const SLIVERS_M = [SLIVER_M, 0.03, 0.06, 0.1];
 const MOST_LATTICE = 400_000;
 const MOST_UNKNOWNS = 40_000;
 const MOST_MEGABYTES = 500;
+/** A room whose bare shell needs more than this share of a limit is refused for its size, ours. */
+const SIZE_SHARE = 0.6;
 
 /** Find the modes. Yields the share done every few milliseconds. */
 export function* shapeModes(
@@ -97,9 +99,42 @@ export function* shapeModes(
   let outcome: ShapeOutcome = { ok: false, refusal: { reason: 'not-converged' } };
   for (const sliverM of SLIVERS_M) {
     outcome = yield* solve(space, limitHz, quality, sliverM, options.keepFactor ?? false);
-    if (outcome.ok || outcome.refusal.reason !== 'too-large') break;
+    if (outcome.ok || outcome.refusal.reason !== 'too-large') return outcome;
   }
-  return outcome;
+  if (outcome.ok || outcome.refusal.reason !== 'too-large') return outcome;
+  const bare = prepared({ ...space, solids: [] }, limitHz, quality, SLIVER_M, SIZE_SHARE);
+  const because = bare.ok ? 'fittings' : 'size';
+  return { ok: false, refusal: { ...outcome.refusal, because } };
+}
+
+type Prepared =
+  | {
+      readonly ok: true;
+      readonly grid: ShapeGrid;
+      readonly elements: Elements;
+      readonly tree: Tree;
+    }
+  | { readonly ok: false; readonly refusal: ShapeRefusal };
+
+/** What is solved, or why it is refused: over `share` of what this version takes. */
+function prepared(
+  space: ShapeSpace,
+  limitHz: number,
+  quality: Quality,
+  sliverM: number,
+  share = 1,
+): Prepared {
+  const gridded = shapeGrid(space.size, space.solids, sliverM);
+  if (!gridded.ok) return gridded;
+  const { grid } = gridded;
+  const elements = divide(grid, (2 * Math.PI * limitHz) / space.speedMS, quality);
+  const lattice = latticeSize(elements);
+  if (lattice > share * MOST_LATTICE) return tooLarge('unknowns', lattice, MOST_LATTICE);
+  const tree = eliminationTree(elements);
+  if (tree.count > share * MOST_UNKNOWNS) return tooLarge('unknowns', tree.count, MOST_UNKNOWNS);
+  const megabytes = workMegabytes(tree, expectedCount(grid, space, limitHz));
+  if (megabytes > share * MOST_MEGABYTES) return tooLarge('megabytes', megabytes, MOST_MEGABYTES);
+  return { ok: true, grid, elements, tree };
 }
 
 function* solve(
@@ -109,18 +144,11 @@ function* solve(
   sliverM: number,
   keepFactor: boolean,
 ): Generator<number, ShapeOutcome> {
-  const gridded = shapeGrid(space.size, space.solids, sliverM);
-  if (!gridded.ok) return gridded;
-  const { grid } = gridded;
+  yield 0;
+  const ready = prepared(space, limitHz, quality, sliverM);
+  if (!ready.ok) return ready;
+  const { grid, elements, tree } = ready;
   const waveNumber = (2 * Math.PI * limitHz) / space.speedMS;
-  const elements = divide(grid, waveNumber, quality);
-  const lattice = latticeSize(elements);
-  if (lattice > MOST_LATTICE) return tooLarge('unknowns', lattice, MOST_LATTICE);
-  yield 0.01;
-  const tree = eliminationTree(elements);
-  if (tree.count > MOST_UNKNOWNS) return tooLarge('unknowns', tree.count, MOST_UNKNOWNS);
-  const megabytes = workMegabytes(tree, expectedCount(grid, space, limitHz));
-  if (megabytes > MOST_MEGABYTES) return tooLarge('megabytes', megabytes, MOST_MEGABYTES);
   yield 0.03;
 
   const mass = massOf(elements, tree);
@@ -170,8 +198,9 @@ function* solve(
   return { ok: true, modes };
 }
 
-function tooLarge(what: 'unknowns' | 'megabytes', count: number, most: number): ShapeOutcome {
-  return { ok: false, refusal: { reason: 'too-large', what, count: Math.round(count), most } };
+function tooLarge(what: 'unknowns' | 'megabytes', count: number, most: number) {
+  const of = { what, count: Math.round(count), most };
+  return { ok: false, refusal: { reason: 'too-large', because: 'fittings', ...of } } as const;
 }
 
 /** Modes to expect below `limitHz`: the mean count of a box of that volume (Maa), surface as the shell. */

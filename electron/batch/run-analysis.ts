@@ -1,8 +1,11 @@
 import path from 'node:path';
-import { analyzeWhole } from '../../core/analysis/whole';
+import { wholeAnalysis } from '../../core/analysis/whole';
+import type { Analysis } from '../../core/analysis/analyze';
 import { summary } from '../../core/report/summary';
 import { tables } from '../../core/report/tables';
+import { escapedInJson, onOneLine } from '../../core/room/fault';
 import { decodeRoomBytes, openRoom, type Fault } from '../../core/room/open-room';
+import type { LengthUnits } from '../../core/quantity/length';
 import type { Project } from '../../core/room/project';
 import { MAX_FILE_BYTES } from '../../renderer/host/host';
 import { openFailure, saveFailure, tooLarge } from '../files/file-sentences';
@@ -18,10 +21,17 @@ export interface BatchIo {
   readonly out: (text: string) => void;
   /** One line for stderr. */
   readonly complain: (line: string) => void;
+  /** The time, ms; tests have their own. */
+  readonly now?: () => number;
 }
 
 /** What the command ends with. */
 export const EXIT = { done: 0, couldNotWrite: 1, refused: 2 } as const;
+
+/** What takes longer than this says how far it is, and again each time that this has passed, ms. */
+const SLOW_MS = 5_000;
+/** Longest line of stderr; what comes from a person is far shorter. */
+const LONGEST_LINE = 600;
 
 const FILE_REMEDY = 'Check its name and folder.';
 const SHEET_REMEDY = 'Name another folder with --out.';
@@ -30,7 +40,8 @@ const SHEET_REMEDY = 'Name another folder with --out.';
  * The whole command. What can be refused is refused before anything is printed or written, and
  * every table is made before the first is written.
  */
-export async function runAnalysis(args: readonly string[], io: BatchIo): Promise<number> {
+export async function runAnalysis(args: readonly string[], given: BatchIo): Promise<number> {
+  const io: BatchIo = { ...given, complain: (line) => given.complain(plainLine(line)) };
   const parsed = parseBatch(args);
   if (parsed.kind === 'help') {
     io.out(BATCH_HELP);
@@ -48,8 +59,10 @@ export async function runAnalysis(args: readonly string[], io: BatchIo): Promise
     return EXIT.refused;
   }
   const { project } = opened;
-  const analysis = analyzeWhole(project, units);
-  const text = json ? `${JSON.stringify(analysis)}\n` : ended(summary(project, analysis, units));
+  const analysis = analysed(project, units, io);
+  const text = json
+    ? `${escapedInJson(JSON.stringify(analysis))}\n`
+    : ended(summary(project, analysis, units));
 
   if (out !== null) {
     const folder = path.resolve(io.folder, out);
@@ -60,6 +73,26 @@ export async function runAnalysis(args: readonly string[], io: BatchIo): Promise
   }
   io.out(text);
   return EXIT.done;
+}
+
+/** A line as it may reach a terminal: names of files and fields are not to be trusted there. */
+function plainLine(line: string): string {
+  const plain = onOneLine(line);
+  return plain.length > LONGEST_LINE ? `${plain.slice(0, LONGEST_LINE)}...` : plain;
+}
+
+/** The analysis; one that takes long says on stderr how far it is. */
+function analysed(project: Project, units: LengthUnits, io: BatchIo): Analysis {
+  const now = io.now ?? (() => performance.now());
+  const slices = wholeAnalysis(project, units);
+  let next = now() + SLOW_MS;
+  for (;;) {
+    const step = slices.next();
+    if (step.done) return step.value;
+    if (now() < next) continue;
+    io.complain(`Solving the room as built: ${Math.round(100 * step.value)} % done.`);
+    next = now() + SLOW_MS;
+  }
 }
 
 type Opened = { readonly project: Project } | { readonly complaints: readonly string[] };
@@ -91,7 +124,7 @@ async function openRoomFile(file: string): Promise<Opened> {
 function faultLines(file: string, faults: readonly Fault[]): readonly string[] {
   return faults.map(({ path: place, sentence }) => {
     const where = place === '' ? path.basename(file) : place;
-    return `${where}: ${sentence}`.replace(/\s*[\r\n]+\s*/g, ' ');
+    return `${where}: ${sentence}`;
   });
 }
 

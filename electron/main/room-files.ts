@@ -17,7 +17,7 @@ import type { HostHandlers } from '../ipc/channels';
 import type { AutosaveFile } from './autosave-file';
 import type { PathTokens } from './path-tokens';
 import type { RecentFiles } from './recent-files';
-import { roomFileName } from './suggested-name';
+import { roomFileName } from '../../core/room/file-name';
 
 /** What the person is asked; null or false where they call it off. */
 export interface FileQuestions {

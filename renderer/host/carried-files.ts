@@ -1,3 +1,4 @@
+import { plainFileName } from '../../core/room/file-name';
 import { fileText, openFailure, refusalToSave } from './file-text';
 import type { Host, HostOutcome, OpenedFile, SavedFile } from './host';
 
@@ -22,7 +23,7 @@ export function carriedFiles(): FileFunctions {
       return Promise.resolve({ kind: 'failed', sentence });
     },
     save(text, suggestedName) {
-      return Promise.resolve(refusalToSave(text) ?? download(text, suggestedName));
+      return Promise.resolve(refusalToSave(text) ?? download(text, plainFileName(suggestedName)));
     },
     recent: () => Promise.resolve([]),
   };

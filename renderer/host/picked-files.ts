@@ -1,3 +1,4 @@
+import { plainFileName } from '../../core/room/file-name';
 import { isAbort, mayUse, ROOM_FILES, writeHandle, type FileAccess } from './file-access';
 import { failed, fileText, openFailure, refusalToSave, saveFailure } from './file-text';
 import type {
@@ -128,7 +129,10 @@ export function pickedFiles(access: FileAccess): FileFunctions {
         if (known !== null) return writeAgain(known, token, text, options);
       }
       const picked = await pick('save the room', () =>
-        access.showSaveFilePicker({ suggestedName, types: [ROOM_FILES] }),
+        access.showSaveFilePicker({
+          suggestedName: plainFileName(suggestedName),
+          types: [ROOM_FILES],
+        }),
       );
       return picked.kind === 'done' ? write(picked.value, text) : picked;
     },

@@ -173,6 +173,90 @@ describe('a folder that cannot be made', () => {
   });
 });
 
+describe('text from a file', () => {
+  /** Control and direction characters, but the line breaks that are the program's own. */
+  const UNTRUSTED =
+    /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/;
+  const NASTY = '\u001b]0;x\u0007\u009b31m\u202edne\u2069\nline';
+
+  it('reaches the terminal without what would steer it, by words, JSON and tables', async () => {
+    await putRoom({
+      ...PLAIN_ROOM,
+      name: NASTY,
+      room: { ...PLAIN_ROOM.room, finishes: { back: 'own' } },
+      finishesCustom: [{ id: 'own', name: NASTY, absorption: {}, source: NASTY }],
+      speakers: { layout: NASTY, recommendation: NASTY },
+    });
+    const words = await run('den.room.json', '--out', 'sheets');
+    expect(words.code).toBe(0);
+    expect(words.out).not.toMatch(UNTRUSTED);
+    expect(words.out).not.toMatch(/^line/m);
+    const json = await run('den.room.json', '--json');
+    expect(json.out).not.toMatch(UNTRUSTED);
+    expect(() => JSON.parse(json.out) as unknown).not.toThrow();
+    for (const name of await fs.readdir(temp.at('sheets'))) {
+      const text = await fs.readFile(temp.at('sheets', name), 'utf8');
+      expect(text.replaceAll('\r\n', '\n')).not.toMatch(UNTRUSTED);
+    }
+  });
+
+  it.runIf(process.platform !== 'win32')(
+    'is one line a fault, by the name of the file too',
+    async () => {
+      const name = 'bad\u001b[31m\nname\u202e.room.json';
+      await fs.writeFile(temp.at(name), '[]');
+      const { complaints } = await run(name);
+      expect(complaints).toHaveLength(1);
+      expect(complaints[0]).not.toMatch(/[\u001b\n\u202e]/);
+      expect((await run('missing\u001b.room.json')).complaints[0]).not.toContain('\u001b');
+    },
+  );
+
+  it('is cut to a sane length', async () => {
+    await fs.writeFile(
+      temp.at('den.room.json'),
+      JSON.stringify(PLAIN_ROOM).replace(
+        '"width"',
+        `"${'k'.repeat(400_000)}":{"__proto__":1},"width"`,
+      ),
+    );
+    const { code, complaints } = await run('den.room.json');
+    expect(code).toBe(2);
+    expect(Math.max(...complaints.map((line) => line.length))).toBeLessThan(700);
+  });
+});
+
+describe('an analysis that takes long', () => {
+  it('says on stderr how far it is, every five seconds', async () => {
+    const soffit = { id: 'duct', kind: 'soffit', min: [0, 0, 2.1], max: [0.6, 6.1, 2.4] };
+    await putRoom({ ...PLAIN_ROOM, room: { ...PLAIN_ROOM.room, solids: [soffit] } });
+    const complaints: string[] = [];
+    let now = 0;
+    const code = await runAnalysis(['den.room.json'], {
+      folder: temp.at(),
+      out: () => undefined,
+      complain: (line) => complaints.push(line),
+      // Each look at the clock is a second later.
+      now: () => (now += 1_000),
+    });
+    expect(code).toBe(0);
+    expect(complaints.length).toBeGreaterThan(1);
+    for (const line of complaints)
+      expect(line).toMatch(/^Solving the room as built: \d+ % done\.$/);
+  });
+
+  it('of a room that is too large is told so, not blamed on its fittings', async () => {
+    const box = { id: 'box', kind: 'other', min: [1, 1, 0], max: [2, 2, 1] };
+    await putRoom({
+      ...PLAIN_ROOM,
+      room: { size: { width: 30, length: 30, height: 12 }, solids: [box] },
+    });
+    const { out } = await run('den.room.json');
+    expect(out).toContain('The room is too large for the modes as built, whatever stands in it');
+    expect(out).not.toMatch(/fittings have too many faces/);
+  });
+});
+
 describe('a file that is no valid room', () => {
   it('ends with 2 and one line for each fault, and writes nothing', async () => {
     await putRoom({ ...PLAIN_ROOM, room: { size: { width: -1, length: 6, height: 'tall' } } });
@@ -278,9 +362,32 @@ describe('the command as a process', () => {
     expect(examples.length).toBeGreaterThan(0);
     for (const name of examples) {
       const result = await finished(start(path.join(folder, name), '--json'));
-      expect(result).toMatchObject({ code: 0, complaints: [] });
+      expect(result.code).toBe(0);
+      // A busy computer may take long enough to say how far it is.
+      expect(result.complaints.filter((line) => !line.startsWith('Solving'))).toEqual([]);
       expect(JSON.parse(result.out)).toHaveProperty('modes.shell');
     }
+  });
+
+  it.runIf(process.platform === 'linux')('says that its output could not be written', async () => {
+    await putRoom(PLAIN_ROOM);
+    const full = await fs.open('/dev/full', 'w');
+    const child = spawn(
+      process.execPath,
+      [
+        ...['--import', 'tsx', path.join(root, 'electron/batch/analyze-command.ts')],
+        temp.at('den.room.json'),
+      ],
+      { cwd: root, stdio: ['ignore', full.fd, 'pipe'] },
+    );
+    let complaint = '';
+    child.stderr?.on('data', (part: Buffer) => (complaint += part.toString()));
+    const code = await new Promise((resolve) => child.on('close', resolve));
+    await full.close();
+    expect(code).toBe(1);
+    expect(complaint).toMatch(
+      /^The analysis could not be written: there is no space left[^\n]*\n$/,
+    );
   });
 
   it('says nothing where the reader of its output leaves early', async () => {

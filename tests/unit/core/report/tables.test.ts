@@ -76,7 +76,7 @@ describe('a finish with an awkward name', () => {
   const nameCell = (text: string): string | undefined =>
     read(text).find(([, finish]) => finish === 'own')?.[2];
 
-  it.each(['Felt, grey', 'the "good" felt', 'two\nlines', 'two\r\nlines', ','])(
+  it.each(['Felt, grey', 'the "good" felt', 'Größe ½″', ','])(
     'such as %j is quoted and comes back whole',
     (name) => {
       expect(nameCell(named(name))).toBe(name);
@@ -87,12 +87,24 @@ describe('a finish with an awkward name', () => {
     expect(named('the "good" felt')).toContain('"the ""good"" felt"');
   });
 
-  it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1', '=HYPERLINK("http://x","y")'])(
-    'such as %j is no formula to a spreadsheet',
-    (name) => {
-      expect(nameCell(named(name))).toBe(`'${name}`);
-    },
-  );
+  it.each([
+    ...['=1+1', '+1', '-1', '@SUM(A1)', '=HYPERLINK("http://x","y")'],
+    ...[' =1', '\u00a0+1', '\uff1d1', '\uff0b1', '\uff0d1', '\uff20SUM(A1)', '\u3000\uff1d1'],
+  ])('such as %j is no formula to a spreadsheet', (name) => {
+    expect(nameCell(named(name))).toBe(`'${name}`);
+  });
+
+  it.each([
+    ['\t=1', "' =1"],
+    ['\r=1', "' =1"],
+    ['\n=1', "' =1"],
+    ['\u202e=1', "'=1"],
+    ['two\r\nlines', 'two  lines'],
+    ['a\u001b[31mb\u009b', 'a [31mb '],
+    ['den\u202egnp\u2069', 'dengnp'],
+  ])('such as %j stays on its line and in its direction, as %j', (name, cell) => {
+    expect(nameCell(named(name))).toBe(cell);
+  });
 
   it('is harmless in the column of sources, too', () => {
     expect(named('Felt', '=1+1')).toContain(",'=1+1\r\n");
