@@ -2,9 +2,10 @@
 
 import type { Project } from '../room/project';
 import { LAYOUTS } from '../speakers/layouts';
-import { nominalPlace } from '../speakers/nominal-place';
+import { firstPlaces } from '../speakers/first-place';
 import type { FindingContext } from './context';
 import type { Finding } from './finding';
+import { channelTitle } from './speaker-names';
 
 export function layoutFindings(context: FindingContext): readonly Finding[] {
   const { project, speakers } = context;
@@ -23,7 +24,7 @@ export function layoutFindings(context: FindingContext): readonly Finding[] {
 
 /** What to do where no place can be found from the reference seat. */
 export const SEAT_FIRST =
-  'Move the reference seat into the open first: no angle can be set out from where it is.';
+  'Move the seats of the reference place into the open first: no angle can be set out from there.';
 
 function unknownLayout(project: Project): Finding {
   const [first] = LAYOUTS;
@@ -52,17 +53,17 @@ function unknownLayout(project: Project): Finding {
 function missing({ project, speakers }: FindingContext): readonly Finding[] {
   const { missing: channels, layout } = speakers;
   if (channels.length === 0 || !layout) return [];
-  const added = channels.flatMap((channel) => {
-    const position = nominalPlace(project, channel);
-    return position ? [{ channel: channel.label, position }] : [];
-  });
+  const added = firstPlaces(project, channels);
+  const [one] = channels.length === 1 ? channels : [];
+  const names = channels.map(channelTitle).join(', ');
+  const beside = added.some(({ mount }) => mount === 'on-wall');
   return [
     {
       id: 'speakers-missing',
       severity: 'warning',
       subject: 'speakers',
-      where: channels.map((channel) => channel.short).join(', '),
-      message: `${channels.length} of the ${layout.channels.length} loudspeakers of ${layout.tradeName} have no place yet.`,
+      where: one ? channelTitle(one) : 'loudspeakers',
+      message: `${channels.length} of the ${layout.channels.length} loudspeakers of ${layout.tradeName} ${channels.length === 1 ? 'has' : 'have'} no place yet: ${names}.`,
       figureName: 'loudspeakers placed',
       value: layout.channels.length - channels.length,
       limit: layout.channels.length,
@@ -72,7 +73,7 @@ function missing({ project, speakers }: FindingContext): readonly Finding[] {
         added.length > 0
           ? [
               {
-                text: 'Put them on the walls at their nominal angles.',
+                text: `Put ${added.length === 1 ? 'it' : 'them'} on the walls at ${added.length === 1 ? 'its nominal angle' : 'their nominal angles'}${beside ? ', or beside the picture where that is in the way' : ''}.`,
                 edit: {
                   kind: 'layout',
                   layout: layout.id,

@@ -1,14 +1,26 @@
 /** Loudspeakers whose box runs into something, or comes too near to a head. */
 
-import type { PlacedSpeaker, Project } from '../room/project';
+import type { PlacedSpeaker, Point, Project } from '../room/project';
+import { placeName, seatsOf } from '../room/seats';
 import { isInTheOpen } from '../room/space';
-import { placedOf } from '../speakers/judge';
+import { directionFrom } from '../speakers/direction';
+import { degreesOutside, placedOf } from '../speakers/judge';
 import { clearPlace } from '../speakers/clear-place';
-import { isOnPicture, speakerBox, usualBoxM } from '../speakers/box';
+import { isBeforePicture, placesBesidePicture } from '../speakers/beside-picture';
+import { BRACKET_M, speakerBox, usualBoxM, type SpeakerBox } from '../speakers/box';
 import type { Channel } from '../speakers/layouts';
-import { clashesOf, HEAD_CLEARANCE_M, obstaclesIn, type Clash } from '../speakers/obstacles';
+import { hiddenPicture, hidesPicture } from '../speakers/hidden-picture';
+import {
+  clashesOf,
+  HEAD_CLEARANCE_M,
+  obstaclesIn,
+  type Clash,
+  type Obstacle,
+} from '../speakers/obstacles';
 import type { FindingContext } from './context';
 import type { Finding, Remedy } from './finding';
+import { moveTo } from './speaker-moves';
+import { aboutChannel } from './speaker-names';
 import { moveSubwoofer } from './subwoofers';
 
 /** A box whose size is only assumed may be smaller by this, m: half a usual one. */
@@ -45,31 +57,65 @@ export function speakerBoxFindings(context: FindingContext): readonly Finding[] 
     const atEars = speakers.speakers.some(
       (heard) => heard.channel === speaker.channel && heard.distanceM < HEAD_CLEARANCE_M,
     );
-    const clashes = worstOfEach(
-      clashesOf(box, project, obstacles, boxes.slice(0, i)).filter(
-        ({ kind }) => kind !== 'head' || !atEars,
-      ),
+    const found = clashesOf(box, project, obstacles, boxes.slice(0, i)).filter(
+      ({ kind }) => kind !== 'head' || !atEars,
     );
+    const hidden = found.some(({ kind }) => kind === 'screen') ? null : hides(project, box);
+    const clashes = worstOfEach(hidden ? [...found, hidden.clash] : found);
     if (clashes.length === 0) return [];
     const channel = speakers.layout?.channels.find(({ label }) => label === speaker.channel);
     const place = clearPlace(project, speaker, channel, obstacles, others);
     const slide: Remedy = place
       ? {
-          text: `Move it by ${context.lengthText(distanceM(place, speaker.position))}, to the nearest place that is clear.`,
+          text: slideText(context, speaker, channel, place),
           edit: { kind: 'speaker', channel: speaker.channel, position: place },
         }
       : {
           text: 'No clear place is near on this surface: give it another one, or a smaller box.',
         };
     return clashes.map((clash) => ({
-      ...told(context, clash, speaker.channel, channel, box.stated),
+      ...told(context, clash, speaker, channel, box.stated, hidden?.seat ?? null),
       remedies: [
         ...subwooferAside(context, clash),
-        ...behindScreen(project, clash, speaker),
-        slide,
+        ...behindScreen(context, clash, speaker, channel),
+        clash.kind === 'screen'
+          ? (besidePicture(project, speaker, channel, obstacles, others) ?? slide)
+          : slide,
       ],
     }));
   });
+}
+
+/** A box that hides the picture from a seat, though it does not touch it. */
+function hides(
+  project: Project,
+  { inRoom, mount }: SpeakerBox,
+): { readonly clash: Clash; readonly seat: string } | null {
+  const seats = seatsOf(project);
+  if (!inRoom || mount === 'behind-screen' || !hidesPicture(inRoom, project, seats)) return null;
+  const hidden = hiddenPicture(inRoom, project, seats);
+  return hidden
+    ? {
+        clash: { kind: 'screen', what: 'screen', valueM: hidden.depthM, limitM: 0 },
+        seat: placeName(project, hidden.seat),
+      }
+    : null;
+}
+
+/** How far, and what its angle is there. */
+function slideText(
+  { lengthText, speakers }: FindingContext,
+  speaker: PlacedSpeaker,
+  channel: Channel | undefined,
+  place: Point,
+): string {
+  const ears = speakers.listening;
+  const by = lengthText(distanceM(place, speaker.position));
+  const off = ears && channel ? degreesOutside(directionFrom(ears, place), channel) : 0;
+  const now = ears && channel ? degreesOutside(directionFrom(ears, speaker.position), channel) : 0;
+  const cost =
+    off <= 0 ? '' : off > now + 0.05 ? `: it is then ${off.toFixed(1)}° off its angle` : '';
+  return `Move it by ${by}, to the nearest place that is clear${cost}.`;
 }
 
 const distanceM = (a: readonly number[], b: readonly number[]): number =>
@@ -98,28 +144,54 @@ function subwooferAside({ project, lengthText }: FindingContext, clash: Clash): 
   return remedy.edit ? [remedy] : [];
 }
 
-/** A screen that lets sound through takes what is before it behind it. */
-function behindScreen(
+/** Just below or above the picture, where that is nearer to ear height; null where it is not. */
+function besidePicture(
   project: Project,
+  speaker: PlacedSpeaker,
+  channel: Channel | undefined,
+  obstacles: readonly Obstacle[],
+  others: readonly SpeakerBox[],
+): Remedy | null {
+  const [best] =
+    channel && speaker.position[1] < BRACKET_M
+      ? placesBesidePicture(project, channel, speaker, obstacles, others)
+      : [];
+  if (!best) return null;
+  const deg = Math.abs(best.elevationDeg).toFixed(1);
+  return {
+    text: `Hang it just ${best.side} the picture: ${deg}° ${best.elevationDeg < 0 ? 'below' : 'above'} your ears, the least while the picture hangs there.`,
+    edit: {
+      kind: 'speaker',
+      channel: speaker.channel,
+      position: best.position,
+      mount: 'on-wall',
+    },
+  };
+}
+
+/** A picture that lets sound through takes behind it what is before it. */
+function behindScreen(
+  context: FindingContext,
   clash: Clash,
-  { channel, position }: PlacedSpeaker,
+  speaker: PlacedSpeaker,
+  channel: Channel | undefined,
 ): readonly Remedy[] {
-  return clash.kind === 'screen' && isOnPicture(project, position)
-    ? [
-        {
-          text: 'Set it behind a screen that lets sound through.',
-          edit: { kind: 'mounting', channel, change: { mount: 'behind-screen' } },
-        },
-      ]
+  const { project } = context;
+  if (clash.kind !== 'screen' || !channel || !project.screen.soundThrough) return [];
+  if (!isBeforePicture(project, speaker.position)) return [];
+  const move = moveTo(context, channel, speaker, speaker.position);
+  return move
+    ? [{ text: 'Set it behind the picture, which lets sound through.', edit: move.edit }]
     : [];
 }
 
 function told(
-  { lengthText, measures }: FindingContext,
+  { project, lengthText, measures }: FindingContext,
   clash: Clash,
-  label: string,
+  { channel: label, position }: PlacedSpeaker,
   channel: Channel | undefined,
   stated: boolean,
+  hiddenFrom: string | null,
 ): Omit<Finding, 'remedies'> {
   const name = channel?.name ?? label;
   const much = lengthText(clash.valueM);
@@ -129,7 +201,11 @@ function told(
     door: `covers ${much} of the door "${clash.what}"`,
     window: `covers ${much} of the window "${clash.what}"`,
     swing: `stands ${much} in the way of the leaf of "${clash.what}", taken to open into the room against the nearer wall`,
-    screen: `reaches ${much} into the picture`,
+    screen: isBeforePicture(project, position)
+      ? 'stands before the picture'
+      : hiddenFrom !== null
+        ? `hides ${much} of the picture from ${hiddenFrom}`
+        : `reaches ${much} into the picture`,
     subwoofer: `runs ${much} into the subwoofer "${clash.what}"`,
     speaker: `runs ${much} into the loudspeaker ${clash.what}`,
     head: `is ${much} from the ears of seat ${clash.what}; a head needs ${limit}`,
@@ -144,11 +220,11 @@ function told(
       ? 'warning'
       : stated
         ? 'fault'
-        : clash.valueM > SURE_M + 1e-6
+        : clash.valueM > SURE_M + 1e-6 || isBeforePicture(project, position)
           ? 'warning'
           : 'note',
     subject: 'speakers',
-    where: `${name} (${label})`,
+    where: channel ? aboutChannel(channel).where : label,
     message: `The box of ${name} ${words[clash.kind]}.${stated ? '' : ` Its size is not stated: up to ${size} is assumed.`}`,
     figureName: FIGURE_NAMES[clash.kind],
     value: clash.valueM,

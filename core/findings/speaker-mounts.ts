@@ -6,7 +6,9 @@ import { mapPoint } from '../room/point';
 import type { PlacedSpeaker, Point } from '../room/project';
 import { seatsOf } from '../room/seats';
 import { BRACKET_M, FLUSH_M, speakerBox, type SpeakerBox } from '../speakers/box';
+import { placesBesidePicture } from '../speakers/beside-picture';
 import { placedOf } from '../speakers/judge';
+import { obstaclesIn } from '../speakers/obstacles';
 import { WALL_CLEARANCE_M } from '../speakers/nominal-place';
 import type { FindingContext } from './context';
 import type { Finding, Remedy } from './finding';
@@ -22,6 +24,8 @@ export function speakerMountFindings(context: FindingContext): readonly Finding[
       if (!seats.some((known) => known.row === row && known.seat === seat))
         findings.push(aimsAtNobody(context, speaker, `${row} ${seat}`));
     }
+    if (speaker.mount === 'behind-screen' && !project.screen.soundThrough)
+      findings.push(muffled(context, speaker));
     // A mount that follows from the place always fits it.
     if (speaker.mount !== undefined || speaker.boxM !== undefined) {
       const found = badlyHeld(context, speaker, speakerBox(project, speaker));
@@ -36,7 +40,7 @@ function aimsAtNobody(context: FindingContext, speaker: PlacedSpeaker, seat: str
   return {
     ...about(context, speaker, 'speaker-aim'),
     severity: 'note',
-    message: `It aims at seat ${seat}, which is not there; the reference seat is taken instead.`,
+    message: `It aims at seat ${seat}, which is not there; the reference place is taken instead.`,
     figureName: '',
     value: null,
     limit: null,
@@ -44,9 +48,41 @@ function aimsAtNobody(context: FindingContext, speaker: PlacedSpeaker, seat: str
     source: 'our own convention',
     remedies: [
       {
-        text: 'Aim it at the reference seat.',
+        text: 'Aim it at the reference place.',
         edit: { kind: 'mounting', channel, change: { aim: null } },
       },
+    ],
+  };
+}
+
+/** Behind a picture that is not said to let sound through. */
+function muffled(context: FindingContext, speaker: PlacedSpeaker): Finding {
+  const { project, speakers } = context;
+  const channel = speakers.layout?.channels.find(({ label }) => label === speaker.channel);
+  const obstacles = obstaclesIn(project);
+  const others = placedOf(project, speakers.layout)
+    .filter((other) => other.channel !== speaker.channel)
+    .map((other) => speakerBox(project, other));
+  const places = channel ? placesBesidePicture(project, channel, speaker, obstacles, others) : [];
+  return {
+    ...about(context, speaker, 'speaker-muffled'),
+    severity: 'fault',
+    message:
+      'It is to sit behind the picture, and the room says that the picture lets no sound through.',
+    figureName: '',
+    value: null,
+    limit: null,
+    unit: '',
+    source: 'common practice',
+    remedies: [
+      {
+        text: 'Take a picture that lets sound through: a perforated or woven screen.',
+        edit: { kind: 'screen', change: { soundThrough: true } },
+      },
+      ...places.slice(0, 1).map(({ side, position, elevationDeg }): Remedy => ({
+        text: `Hang it just ${side} the picture, ${Math.abs(elevationDeg).toFixed(1)}° ${elevationDeg < 0 ? 'below' : 'above'} your ears.`,
+        edit: { kind: 'speaker', channel: speaker.channel, position, mount: 'on-wall' },
+      })),
     ],
   };
 }

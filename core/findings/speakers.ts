@@ -2,27 +2,29 @@
 
 import { roundLength } from '../quantity/length';
 import { farCorner, mapPoint } from '../room/point';
-import type { Project } from '../room/project';
-import { isInside, isInTheOpen, outsideShellM } from '../room/space';
+import { isInside, outsideShellM } from '../room/space';
 import type { Channel } from '../speakers/layouts';
 import type { SpeakerResult } from '../speakers/judge';
-import { nominalPlace, placeAtAngle, WALL_CLEARANCE_M } from '../speakers/nominal-place';
+import { firstPlace } from '../speakers/first-place';
+import { WALL_CLEARANCE_M } from '../speakers/nominal-place';
 import type { FindingContext } from './context';
 import type { Finding, Remedy } from './finding';
 import { SEAT_FIRST } from './layout';
+import { angleFinding } from './speaker-angles';
+import { moveTo } from './speaker-moves';
+import { aboutChannel } from './speaker-names';
 
 export function speakerFindings(context: FindingContext): readonly Finding[] {
-  const { project, speakers } = context;
-  const { layout } = speakers;
+  const { layout } = context.speakers;
   if (!layout) return [];
   const findings: Finding[] = [];
-  for (const speaker of speakers.speakers) {
+  for (const speaker of context.speakers.speakers) {
     const channel = layout.channels.find((candidate) => candidate.label === speaker.channel);
     if (!channel) continue;
     const outside = outsideOf(context, speaker, channel);
     if (outside) findings.push(outside);
     else if (speaker.distanceM < LEAST_DISTANCE_M) findings.push(atEars(context, speaker, channel));
-    else if (!speaker.inRange) findings.push(offAngle(project, speaker, channel, layout.source));
+    else if (!speaker.inRange) findings.push(angleFinding(context, speaker, channel));
   }
   return findings;
 }
@@ -31,40 +33,29 @@ export function speakerFindings(context: FindingContext): readonly Finding[] {
 const LEAST_DISTANCE_M = 0.3;
 
 /** A loudspeaker on the listener: angle, delay and level from there say nothing. */
-function atEars(
-  { project, lengthText }: FindingContext,
-  speaker: SpeakerResult,
-  channel: Channel,
-): Finding {
-  const position = nominalPlace(project, channel);
+function atEars(context: FindingContext, speaker: SpeakerResult, channel: Channel): Finding {
+  const remedy = toTheWall(context, channel);
   return {
     id: `speaker-at-ears:${channel.label}`,
     severity: 'fault',
     subject: 'speakers',
-    where: `${channel.name} (${channel.label})`,
-    message: `${channel.name} stands ${lengthText(speaker.distanceM)} from the reference seat's ears: its angle, delay and level say nothing.`,
+    ...aboutChannel(channel),
+    message: `${channel.name} stands ${context.lengthText(speaker.distanceM)} from the ears at the reference place: its angle, delay and level say nothing.`,
     figureName: 'from the ears',
     value: speaker.distanceM,
     limit: LEAST_DISTANCE_M,
     unit: 'm',
     source: 'our own convention',
-    remedies: position
-      ? [
-          {
-            text: 'Put it on the wall at its nominal angle.',
-            edit: { kind: 'speaker', channel: channel.label, position },
-          },
-        ]
-      : [{ text: SEAT_FIRST }],
-    place: { kind: 'speaker', channel: channel.label },
+    remedies: [remedy ?? { text: SEAT_FIRST }],
   };
 }
 
 function outsideOf(
-  { project, lengthText }: FindingContext,
+  context: FindingContext,
   speaker: SpeakerResult,
   channel: Channel,
 ): Finding | null {
+  const { project, lengthText } = context;
   const far = farCorner(project.room.size);
   const { position } = speaker;
   const out = outsideShellM(project.room.size, position);
@@ -73,25 +64,18 @@ function outsideOf(
   const inside = mapPoint(position, (at, axis) =>
     roundLength(Math.min(Math.max(at, WALL_CLEARANCE_M), far[axis] - WALL_CLEARANCE_M)),
   );
-  const nominal = nominalPlace(project, channel);
-  const remedies: Remedy[] = [];
-  if (out > 0 && isInTheOpen(inside, project.room)) {
-    remedies.push({
-      text: 'Bring it back in to the nearest wall.',
-      edit: { kind: 'speaker', channel: channel.label, position: inside },
-    });
-  }
-  if (nominal) {
-    remedies.push({
-      text: 'Put it on the wall at its nominal angle.',
-      edit: { kind: 'speaker', channel: channel.label, position: nominal },
-    });
-  }
+  const placed = project.speakers.placed.find((known) => known.channel === channel.label);
+  const back = out > 0 && placed ? moveTo(context, channel, placed, inside) : null;
+  const toWall = toTheWall(context, channel);
+  const remedies: readonly Remedy[] = [
+    ...(back ? [{ text: 'Bring it back in to the nearest clear place.', edit: back.edit }] : []),
+    ...(toWall ? [toWall] : []),
+  ];
   return {
     id: `speaker-outside:${channel.label}`,
     severity: 'fault',
     subject: 'speakers',
-    where: `${channel.name} (${channel.label})`,
+    ...aboutChannel(channel),
     message:
       out > 0
         ? `${channel.name} stands ${lengthText(out)} outside the room.`
@@ -102,51 +86,19 @@ function outsideOf(
     unit: out > 0 ? 'm' : '',
     source: 'geometry',
     remedies: remedies.length > 0 ? remedies : [{ text: SEAT_FIRST }],
-    place: { kind: 'speaker', channel: channel.label },
   };
 }
 
-/** The angle nearest to the present one that the window allows. */
-function nearestAllowed(angle: number, off: number): number {
-  return angle - off;
-}
-
-function offAngle(
-  project: Project,
-  speaker: SpeakerResult,
-  channel: Channel,
-  source: string,
-): Finding {
-  const sideways = speaker.azimuthOffDeg !== 0;
-  const [low, high] = sideways ? channel.azimuth : channel.elevation;
-  const off = sideways ? speaker.azimuthOffDeg : speaker.elevationOffDeg;
-  const value = sideways ? speaker.azimuthDeg : speaker.elevationDeg;
-  const azimuth = nearestAllowed(speaker.azimuthDeg, speaker.azimuthOffDeg);
-  const elevation = nearestAllowed(speaker.elevationDeg, speaker.elevationOffDeg);
-  const position = placeAtAngle(project, azimuth, elevation);
-  const allowed = low === high ? `${low}` : `${low} to ${high}`;
-  const what = sideways ? 'azimuth' : 'elevation';
-  return {
-    id: `speaker-range:${channel.label}`,
-    severity: Math.abs(off) > 5 ? 'warning' : 'note',
-    subject: 'speakers',
-    where: `${channel.name} (${channel.label})`,
-    message: `${channel.name} has ${what} ${value.toFixed(1)} degrees; ${allowed} is the recommended ${low === high ? 'angle' : 'range'}, so it is ${Math.abs(off).toFixed(1)} off.`,
-    figureName: what,
-    value,
-    limit: value - off,
-    unit: 'deg',
-    source,
-    remedies: position
-      ? [
-          {
-            text: sideways
-              ? `Move it along the wall to ${azimuth.toFixed(0)} degrees.`
-              : `Move it up or down the wall to ${elevation.toFixed(0)} degrees of elevation.`,
-            edit: { kind: 'speaker', channel: channel.label, position },
-          },
-        ]
-      : [{ text: SEAT_FIRST }],
-    place: { kind: 'speaker', channel: channel.label },
-  };
+/** To its nominal angle, or beside a picture that is in the way; null where there is no such place. */
+function toTheWall(context: FindingContext, channel: Channel): Remedy | null {
+  const { project } = context;
+  const placed = project.speakers.placed.find((known) => known.channel === channel.label);
+  const first = firstPlace(project, channel, placed);
+  const move = first && placed && moveTo(context, channel, placed, first.position);
+  if (!move) return null;
+  const left = move.outsideDeg > 0 ? `: ${move.outsideDeg.toFixed(1)}° off its angle remain` : '';
+  const text = left
+    ? `Put it on the wall, as near to its nominal angle as it can be${left}.`
+    : 'Put it on the wall at its nominal angle.';
+  return { text, edit: move.edit };
 }

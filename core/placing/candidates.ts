@@ -6,9 +6,10 @@ import { faceAxes, patchSide } from '../room/faces';
 import { mapPoint } from '../room/point';
 import type { Mount, PlacedSpeaker, Point, Room } from '../room/project';
 import { isInTheOpen } from '../room/space';
+import { placesBesidePicture } from '../speakers/beside-picture';
 import { isOnPicture, speakerBox, USUAL_BOX_M, type SpeakerBox } from '../speakers/box';
 import { directionFrom, directionVector, type Direction } from '../speakers/direction';
-import { hiddenPicture } from '../speakers/hidden-picture';
+import { hiddenPicture, hidesPicture } from '../speakers/hidden-picture';
 import { degreesOutside } from '../speakers/judge';
 import type { Channel } from '../speakers/layouts';
 import { mountFaces } from '../speakers/mount-face';
@@ -29,6 +30,8 @@ export interface Candidate {
   readonly harm: Harm;
   /** False where studs were asked for and none lies within the window. */
   readonly onStud: boolean;
+  /** On which side of a picture that covers the whole window it goes; null within the window. */
+  readonly beside: 'below' | 'above' | null;
 }
 
 export interface Candidates {
@@ -41,8 +44,6 @@ export interface Candidates {
 /** A box may reach so far over the edge of its face, m. */
 const SLACK_M = 0.001;
 
-/** Less of the picture than this may be hidden from a seat, m (our own convention). */
-const HIDDEN_M = 0.02;
 /** Directions looked at along each side of a window. */
 const AZIMUTHS = 7;
 const ELEVATIONS = 4;
@@ -88,9 +89,13 @@ export function candidatesFor(
         continue;
       }
       const harm = harmOf(site, channel, position, mount, direction);
-      list.push({ channel: channel.label, position, mount, face, direction, box, harm, onStud });
+      const beside = null;
+      const { label } = channel;
+      list.push({ channel: label, position, mount, face, direction, box, harm, onStud, beside });
     }
   }
+  const isCovered = [...blocked.values()].some(({ clash }) => clash.kind === 'screen');
+  if (list.length === 0 && isCovered) list.push(...besidePicture(site, channel, own));
   // A place off the studs is for want of one on them.
   const best = list.some(({ onStud }) => onStud) ? list.filter(({ onStud }) => onStud) : list;
   return {
@@ -102,12 +107,44 @@ export function candidatesFor(
   };
 }
 
+/** Below or above a picture that covers the window: outside of it, and as near as can be. */
+function besidePicture(
+  site: Site,
+  channel: Channel,
+  own: PlacedSpeaker | undefined,
+): readonly Candidate[] {
+  const { project, obstacles, pinned, studPitchM } = site;
+  if (!site.mounts.includes('on-wall')) return [];
+  return placesBesidePicture(project, channel, own, obstacles, pinned).map(
+    ({ side, position }): Candidate => {
+      const { label } = channel;
+      const direction = directionFrom(site.reference.position, position);
+      const box = speakerBox(project, { ...own, channel: label, position, mount: 'on-wall' });
+      const harm = harmOf(site, channel, position, 'on-wall', direction);
+      const cost = harm.cost + degreesOutside(direction, channel);
+      const [x] =
+        studPitchM === null ? position : onStuds(position, 'front', 'on-wall', studPitchM);
+      return {
+        channel: label,
+        position,
+        mount: 'on-wall',
+        face: 'front',
+        direction,
+        box,
+        harm: { ...harm, cost },
+        onStud: Math.abs(x - position[0]) < SLACK_M,
+        beside: side,
+      };
+    },
+  );
+}
+
 /** A box that stands before the picture as seen from a seat, as though it ran into it. */
 function beforePicture({ project, reference, others }: Site, box: SpeakerBox): Clash | null {
-  const hidden = box.inRoom ? hiddenPicture(box.inRoom, project, [reference, ...others]) : null;
-  return hidden && hidden.depthM > HIDDEN_M
-    ? { kind: 'screen', what: 'screen', valueM: hidden.depthM, limitM: 0 }
-    : null;
+  const seats = [reference, ...others];
+  if (!box.inRoom || !hidesPicture(box.inRoom, project, seats)) return null;
+  const valueM = hiddenPicture(box.inRoom, project, seats)?.depthM ?? 0;
+  return { kind: 'screen', what: 'screen', valueM, limitM: 0 };
 }
 
 /** Costs closer than a thousandth of a degree are the same: the order of the ideas decides. */

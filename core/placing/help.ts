@@ -108,11 +108,15 @@ function byMount(
   channel: Channel,
   options: PlacerOptions,
 ): readonly Help[] {
-  return MOUNTS.filter((mount) => !mounts.includes(mount))
-    .filter((mount) => hasPlace(project, channel.label, { ...options, mounts: [mount] }))
-    .map((mount) => ({
-      text: `Let it be held ${MOUNT_NAMES[mount]}${mount === 'behind-screen' ? ', if the picture lets sound through' : ''}: then it has a place.`,
-    }));
+  return MOUNTS.filter((mount) => !mounts.includes(mount)).flatMap((mount): readonly Help[] => {
+    const behind = mount === 'behind-screen';
+    const edit: Edit = { kind: 'screen', change: { soundThrough: true } };
+    const room = behind ? applyEdit(project, edit) : project;
+    if (!hasPlace(room, channel.label, { ...options, mounts: [mount] })) return [];
+    return behind
+      ? [{ text: 'Take a picture that lets sound through: then it has a place behind it.', edit }]
+      : [{ text: `Let it be held ${MOUNT_NAMES[mount]}: then it has a place.` }];
+  });
 }
 
 function hasPlace(project: Project, label: string, options: PlacerOptions): boolean {

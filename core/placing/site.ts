@@ -19,13 +19,10 @@ import { obstaclesIn, type Obstacle } from '../speakers/obstacles';
 /** Usual spacing of studs, m: 16 in on centres, or 400 mm (common practice). */
 export const STUD_PITCHES_M = { imperial: 16 * METRES_PER_INCH, metric: 0.4 } as const;
 
-/** All but behind the screen: most pictures let no sound through. */
-export const USUAL_MOUNTS = MOUNTS.filter((mount) => mount !== 'behind-screen');
-
 export interface PlacerOptions {
   /**
-   * Mounts that may be used; `USUAL_MOUNTS` where not given. Without `behind-screen`, which needs a
-   * picture that lets sound through, the picture is in the way.
+   * Mounts that may be used; all where not given. `behind-screen` is left out where the room says that
+   * its picture lets no sound through: then the picture is in the way.
    */
   readonly mounts?: readonly Mount[];
   /** Studs on centres so far apart, counted from the left corner of front and back, the front corner
@@ -60,7 +57,9 @@ export function siteOf(project: Project, options: PlacerOptions): Site | null {
     pinned: placedOf(project, layout)
       .filter((speaker) => speaker.pinned === true)
       .map((speaker) => speakerBox(project, speaker)),
-    mounts: options.mounts ?? USUAL_MOUNTS,
+    mounts: (options.mounts ?? MOUNTS).filter(
+      (mount) => project.screen.soundThrough || mount !== 'behind-screen',
+    ),
     studPitchM: options.studPitchM ?? null,
   };
 }

@@ -10,7 +10,7 @@ import { unevenDeg } from './harm';
 import type { Site } from './site';
 
 export interface Trade {
-  readonly kind: 'screen' | 'outside' | 'level' | 'uneven' | 'stud';
+  readonly kind: 'screen' | 'beside' | 'outside' | 'level' | 'uneven' | 'stud';
   readonly channel: string;
   readonly text: string;
   readonly value: number;
@@ -33,6 +33,7 @@ export function tradesOf(
     [...trades].sort((a, b) => b.value - a.value);
   return [
     ...chosen.flatMap((place) => behindScreen(site, place, nameOf(place.channel), units)),
+    ...chosen.flatMap((place) => besidePicture(place, nameOf(place.channel))),
     ...falling(chosen.flatMap((place) => outside(site, place, nameOf(place.channel)))),
     ...falling(chosen.flatMap((place) => level(place, nameOf(place.channel)))),
     ...falling(chosen.flatMap((place) => uneven(place, chosen, nameOf, units))),
@@ -57,6 +58,15 @@ function behindScreen(
   const depthM = (known?.boxM ?? USUAL_BOX_M)[2];
   const text = `${name} plays through the picture: it needs a screen that lets sound through, and ${formatLength(depthM, units)} of depth behind it for its box, in a false wall or in the wall.`;
   return [{ kind: 'screen', channel: place.channel, text, value: depthM, unit: 'm' }];
+}
+
+/** What a place below or above the picture costs. */
+function besidePicture({ channel, beside, direction }: Candidate, name: string): readonly Trade[] {
+  if (beside === null) return [];
+  const deg = Math.abs(direction.elevationDeg);
+  const nearer = beside === 'below' ? 'raised' : 'lowered';
+  const text = `${name} goes ${beside} the picture, which lets no sound through: it sounds from ${deg.toFixed(1)} degrees ${direction.elevationDeg < 0 ? 'below' : 'above'} the ears. With the picture ${nearer} it comes nearer to their height; behind a picture that lets sound through it is level with them.`;
+  return [{ kind: 'beside', channel, text, value: deg, unit: 'deg' }];
 }
 
 /** The worst seat of every row that hears the channel outside its window. */

@@ -56,7 +56,10 @@ export interface SpeakerBox {
   readonly stated: boolean;
 }
 
-/** A mount that follows from where the baffle is: the nearest surface carries it, else a stand. */
+/**
+ * A mount that follows from where the baffle is: the nearest surface carries it, else a stand. Behind
+ * the screen is what the person says, and never follows.
+ */
 export function defaultMount(
   project: Project,
   position: Point,
@@ -69,7 +72,6 @@ export function defaultMount(
   const beforeM = face ? Math.abs(beforeFaceM(face, position)) : Infinity;
   if (!face || beforeM > BRACKET_M + DUST_M || !isOver(face, position)) return 'stand';
   if (face.solid && face.side === 'ceiling') return 'stand';
-  if (face.name === 'front' && isOnPicture(project, position)) return 'behind-screen';
   if (face.solid && ['soffit', 'beam'].includes(face.solid.kind)) return 'soffit';
   if (face.axis === 2) return 'ceiling';
   return beforeM < FLUSH_M - DUST_M ? 'in-wall' : 'on-wall';

@@ -10,6 +10,7 @@ import { speakerBox, type SpeakerBox } from './box';
 import { directionFrom } from './direction';
 import { degreesOutside } from './judge';
 import type { Channel } from './layouts';
+import { hidesPicture } from './hidden-picture';
 import { isFree, type Obstacle } from './obstacles';
 
 /** How far and how finely it looks, m. */
@@ -48,7 +49,10 @@ export function clearPlace(
     if (!isFree(shifted(box, by), project, obstacles, others, seats)) continue;
     // Where it stands decides what carries it: look again with the box of the new place.
     const there = speakerBox(project, { ...speaker, position: place });
-    if (isFree(there, project, obstacles, others, seats)) return place;
+    if (!isFree(there, project, obstacles, others, seats)) continue;
+    const hides =
+      there.mount !== 'behind-screen' && there.inRoom && hidesPicture(there.inRoom, project, seats);
+    if (!hides) return place;
   }
   return null;
 }

@@ -46,5 +46,15 @@ export function hiddenPicture(
   return worst;
 }
 
+/** Less of the picture than this may be hidden from a seat, m (our own convention). */
+const HIDDEN_M = 0.02;
+
+/** True where the box hides more of the picture from one of the seats than it may. */
+export const hidesPicture = (
+  box: Box,
+  project: Project,
+  seats: readonly ListeningPlace[],
+): boolean => (hiddenPicture(box, project, seats)?.depthM ?? 0) > HIDDEN_M;
+
 /** What stands nearer before the eyes than this is no box of this kind, m. */
 const LEAST_AHEAD_M = 0.1;

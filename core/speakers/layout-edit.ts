@@ -3,7 +3,7 @@
 import type { Edit } from '../room/edits';
 import type { Project } from '../room/project';
 import type { Layout } from './layouts';
-import { nominalPlace } from './nominal-place';
+import { firstPlaces } from './first-place';
 
 /**
  * Channels that have a place keep it, also those that the new layout lacks, so that going back finds
@@ -11,10 +11,9 @@ import { nominalPlace } from './nominal-place';
  */
 export function layoutEdit(project: Project, layout: Layout): Edit {
   const { placed } = project.speakers;
-  const added = layout.channels.flatMap((channel) => {
-    if (placed.some((speaker) => speaker.channel === channel.label)) return [];
-    const position = nominalPlace(project, channel);
-    return position ? [{ channel: channel.label, position }] : [];
-  });
+  const added = firstPlaces(
+    project,
+    layout.channels.filter(({ label }) => !placed.some(({ channel }) => channel === label)),
+  );
   return { kind: 'layout', layout: layout.id, placed: [...placed, ...added] };
 }

@@ -20,19 +20,21 @@ export function nominalElevation(channel: Channel): number {
 
 /**
  * Place seen from the reference seat under `azimuthDeg` and `elevationDeg`, as far out as walls and
- * fittings allow. Null where the ears are not in the open, or nearer to a face than a box is deep.
+ * fittings allow for a box of `depthM`. Null where the ears are not in the open, or nearer to a face than
+ * the box is deep.
  */
 export function placeAtAngle(
   project: Project,
   azimuthDeg: number,
   elevationDeg: number,
+  depthM = WALL_CLEARANCE_M,
 ): Point | null {
   const ears = referencePlace(project)?.position;
   if (!ears || !isInTheOpen(ears, project.room)) return null;
   const ray = directionVector(azimuthDeg, elevationDeg);
   const reachM = Math.min(
-    toWall(ears, ray, project),
-    ...project.room.solids.map((solid) => toSolid(ears, ray, solid)),
+    toWall(ears, ray, project, depthM),
+    ...project.room.solids.map((solid) => toSolid(ears, ray, solid, depthM)),
   );
   if (!(reachM > LEAST_REACH_M) || !Number.isFinite(reachM)) return null;
   return mapPoint(ears, (at, axis) => roundLength(at + ray[axis] * reachM));
@@ -42,24 +44,24 @@ export function placeAtAngle(
 const LEAST_REACH_M = 0.1;
 
 /** Metres along the ray until a box against the shell's inner faces. */
-function toWall(ears: Point, ray: Point, project: Project): number {
+function toWall(ears: Point, ray: Point, project: Project, depthM: number): number {
   const far = farCorner(project.room.size);
   const reaches = AXES.map((axis) => {
     const step = ray[axis];
     if (Math.abs(step) < 1e-9) return Infinity;
-    const edge = step > 0 ? far[axis] - WALL_CLEARANCE_M : WALL_CLEARANCE_M;
+    const edge = step > 0 ? far[axis] - depthM : depthM;
     return (edge - ears[axis]) / step;
   });
   return Math.min(...reaches);
 }
 
 /** Metres along the ray until a box against the solid; infinite where the ray passes it by. */
-function toSolid(ears: Point, ray: Point, solid: Solid): number {
+function toSolid(ears: Point, ray: Point, solid: Solid, depthM: number): number {
   let enter = 0;
   let leave = Infinity;
   for (const axis of AXES) {
-    const low = solid.min[axis] - WALL_CLEARANCE_M;
-    const high = solid.max[axis] + WALL_CLEARANCE_M;
+    const low = solid.min[axis] - depthM;
+    const high = solid.max[axis] + depthM;
     const step = ray[axis];
     if (Math.abs(step) < 1e-9) {
       if (ears[axis] <= low || ears[axis] >= high) return Infinity;
@@ -72,7 +74,7 @@ function toSolid(ears: Point, ray: Point, solid: Solid): number {
   return enter < leave ? enter : Infinity;
 }
 
-/** The channel's nominal place. */
-export function nominalPlace(project: Project, channel: Channel): Point | null {
-  return placeAtAngle(project, channel.nominalAzimuth, nominalElevation(channel));
+/** The channel's nominal place on the wall, whatever hangs there. */
+export function nominalPlace(project: Project, channel: Channel, depthM?: number): Point | null {
+  return placeAtAngle(project, channel.nominalAzimuth, nominalElevation(channel), depthM);
 }

@@ -17,7 +17,7 @@ const STUDS: readonly { readonly value: Studs; readonly label: string }[] = [
 ];
 
 export function PlacerFields(): ReactElement {
-  const { studs, through, share, failure, setStuds, setThrough, start, stop } = usePlacer();
+  const { studs, share, failure, setStuds, start, stop } = usePlacer();
   return (
     <div className="placer">
       <SelectField
@@ -26,14 +26,6 @@ export function PlacerFields(): ReactElement {
         groups={[{ heading: '', options: STUDS }]}
         onChange={(value) => setStuds(STUDS.find((known) => known.value === value)?.value ?? 'any')}
       />
-      <label className="tick">
-        <input
-          type="checkbox"
-          checked={through}
-          onChange={(event) => setThrough(event.currentTarget.checked)}
-        />
-        the picture lets sound through
-      </label>
       {share === null ? (
         <button type="button" onClick={() => start(studs === 'any' ? null : STUD_PITCHES_M[studs])}>
           Place the loudspeakers

@@ -2,8 +2,7 @@
 
 import { create } from 'zustand';
 import type { PlacerResult } from '../../core/placing/placer';
-import { USUAL_MOUNTS } from '../../core/placing/site';
-import { MOUNTS, type Project } from '../../core/room/project';
+import type { Project } from '../../core/room/project';
 import { onOtherRoom, projectOf, useSession } from '../state/session';
 import { compute, type Job } from '../workers/compute';
 
@@ -11,15 +10,12 @@ export type Studs = 'any' | 'imperial' | 'metric';
 
 export interface PlacerStore {
   readonly studs: Studs;
-  /** True where the picture lets sound through, so that loudspeakers may sit behind it. */
-  readonly through: boolean;
   readonly share: number | null;
   readonly result: PlacerResult | null;
   /** Room that the result is of, with its loudspeakers. */
   readonly of: Project | null;
   readonly failure: string | null;
   readonly setStuds: (studs: Studs) => void;
-  readonly setThrough: (through: boolean) => void;
   /** Look for places and put the loudspeakers there; one step of the history. */
   readonly start: (studPitchM: number | null) => void;
   readonly stop: () => void;
@@ -28,18 +24,15 @@ export interface PlacerStore {
 
 let job: Job<'placing'> | null = null;
 
-export const usePlacer = create<PlacerStore>((set, get) => ({
+export const usePlacer = create<PlacerStore>((set) => ({
   studs: 'any',
-  through: false,
   share: null,
   result: null,
   of: null,
   failure: null,
   setStuds: (studs) => set({ studs }),
-  setThrough: (through) => set({ through }),
   start: (studPitchM) => {
     job?.stop();
-    const mounts = get().through ? MOUNTS : USUAL_MOUNTS;
     const session = useSession.getState();
     const project = projectOf(session);
     set({ share: 0, failure: null, result: null });
@@ -48,7 +41,7 @@ export const usePlacer = create<PlacerStore>((set, get) => ({
       {
         project,
         units: session.units,
-        options: { mounts, ...(studPitchM === null ? {} : { studPitchM }) },
+        options: studPitchM === null ? {} : { studPitchM },
       },
       (share) => set({ share }),
     );

@@ -4,7 +4,7 @@ import type { ReactElement } from 'react';
 import { possiblePlaces, referencePlace, referenceTo } from '../../core/room/seats';
 import { layoutEdit } from '../../core/speakers/layout-edit';
 import { LAYOUTS } from '../../core/speakers/layouts';
-import { nominalPlace } from '../../core/speakers/nominal-place';
+import { firstPlace } from '../../core/speakers/first-place';
 import { Choice } from '../controls/Choice';
 import { LengthField } from '../controls/LengthField';
 import { PlaceFields } from '../controls/PlaceFields';
@@ -51,6 +51,16 @@ export function SpeakersInputs(): ReactElement {
           onChange={(recommendation) => change({ kind: 'recommendation', recommendation })}
         />
       ) : null}
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={project.screen.soundThrough}
+          onChange={(event) =>
+            change({ kind: 'screen', change: { soundThrough: event.currentTarget.checked } })
+          }
+        />
+        the picture lets sound through
+      </label>
       <PlacerFields />
       <fieldset className="channels">
         <legend>Loudspeaker</legend>
@@ -89,7 +99,7 @@ function SpeakerFields({ channel }: { readonly channel: string }): ReactElement 
   const speaker = project.speakers.placed.find((placed) => placed.channel === channel);
   const known = layout?.channels.find((candidate) => candidate.label === channel);
   if (!speaker) return null;
-  const nominal = known ? nominalPlace(project, known) : null;
+  const first = known ? firstPlace(project, known, speaker) : null;
   return (
     <div className="place">
       <h3>
@@ -103,11 +113,11 @@ function SpeakerFields({ channel }: { readonly channel: string }): ReactElement 
         onChange={(position, gesture) => change({ kind: 'speaker', channel, position }, gesture)}
       />
       <MountFields speaker={speaker} />
-      {nominal ? (
+      {first ? (
         <button
           type="button"
           className="plain"
-          onClick={() => change({ kind: 'speaker', channel, position: nominal })}
+          onClick={() => change({ kind: 'speaker', ...first })}
         >
           Put it on the wall at {known?.nominalAzimuth}°
         </button>

@@ -1,14 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { analyze } from '../../../../core/analysis/analyze';
+import { applyEdit } from '../../../../core/room/edits';
 import type { Point, Project } from '../../../../core/room/project';
 import { example, roomOf, type Fields } from '../../support/rooms';
 import { findingIds, findingOf, tried } from '../../support/remedies';
 
-/** A 4 x 5 x 3 m room with ears at 2, 3, 1.1. */
+/** A 4 x 5 x 3 m room with ears at 2, 3, 1.1 and a small picture high on the wall, in nobody's way. */
 function speakers(placed: readonly Fields[], layout = '0+5+0', room: Fields = {}): Project {
   return roomOf(room, {
     seating: { rows: [{ id: 'a', seats: 1, y: 3, earHeightM: 1.1 }] },
+    screen: { widthM: 0.4, bottomM: 2.6 },
     speakers: { layout, placed },
   });
 }
@@ -142,7 +144,7 @@ describe('missing loudspeakers', () => {
     const project = roomOf({}, { seating: { rows: [] } });
     const finding = findingOf(project, 'speakers-missing');
     expect(finding.remedies.map(({ text }) => text)).toEqual([
-      'Move the reference seat into the open first: no angle can be set out from where it is.',
+      'Move the seats of the reference place into the open first: no angle can be set out from there.',
     ]);
   });
 });
@@ -257,5 +259,98 @@ describe('a loudspeaker at the ears', () => {
       severity: 'fault',
       unit: 'm',
     });
+  });
+});
+
+describe('a centre and a picture', () => {
+  /** Ears at 2, 3, 1.1; a picture of 2.4 x 1.35 m from 0.7 m up. */
+  const room = (placed: Fields, screen: Fields = {}): Project =>
+    roomOf(
+      {},
+      {
+        seating: { rows: [{ id: 'a', seats: 1, y: 3, earHeightM: 1.1 }] },
+        screen: { widthM: 2.4, bottomM: 0.7, ...screen },
+        speakers: { placed: [{ channel: 'M+000', ...placed }] },
+      },
+    );
+  const ids = (project: Project): readonly string[] =>
+    findingIds(project).filter((id) => id.endsWith(':M+000'));
+
+  it('is a trade-off with its figure where it hangs below one that lets no sound through', () => {
+    // 2.88 m away and 0.6 m below the ears.
+    const low = room({ position: [2, 0.12, 0.5] });
+    const finding = findingOf(low, 'speaker-range:M+000');
+    expect(finding.severity).toBe('note');
+    expect(finding.value).toBeCloseTo(-(Math.atan(0.6 / 2.88) * 180) / Math.PI, 9);
+    expect(finding.message).toContain('11.8° below your ears');
+    expect(finding.message).toContain('trade-off');
+    expect(finding.message).not.toMatch(/fault/);
+  });
+
+  it('is never put onto a picture that lets no sound through, and no remedy undoes another', () => {
+    for (const position of [
+      [2, 0.12, 0.4],
+      [2, 0.12, 0.6],
+      [2, 0.12, 1.1],
+      [2, 0.6, 1.0],
+      [2.2, 0.12, 2.4],
+    ]) {
+      let project = room({ position });
+      const seen = new Set<string>([JSON.stringify(project.speakers.placed)]);
+      for (let press = 0; ; press++) {
+        expect(press).toBeLessThan(5);
+        const edits = analyze(project)
+          .findings.filter(({ id }) => id.endsWith(':M+000') && !id.startsWith('early'))
+          .flatMap(({ remedies }) => remedies.flatMap(({ edit }) => edit ?? []))
+          .filter((edit) => edit.kind === 'speaker');
+        const [edit] = edits;
+        if (!edit) break;
+        project = applyEdit(project, edit);
+        const state = JSON.stringify(project.speakers.placed);
+        expect(seen).not.toContain(state);
+        seen.add(state);
+        expect(ids(project)).not.toContain('speaker-screen:M+000');
+      }
+    }
+  });
+
+  it('behind one is what the person says: before it is a finding, also on a stand', () => {
+    for (const placed of [
+      { position: [2, 0.12, 1.1] },
+      { position: [2, 0, 1.1] },
+      { position: [2, 0.9, 1.1], mount: 'stand' },
+    ]) {
+      for (const soundThrough of [false, true]) {
+        const finding = findingOf(room(placed, { soundThrough }), 'speaker-screen:M+000');
+        expect(finding.severity).not.toBe('note');
+        for (const trial of tried(room(placed, { soundThrough }), finding))
+          expect(ids(trial.project)).not.toContain('speaker-screen:M+000');
+      }
+    }
+  });
+
+  it('behind one that is not said to let sound through is a fault, and mended either way', () => {
+    const behind = { position: [2, 0, 1.1], mount: 'behind-screen' };
+    expect(ids(room(behind, { soundThrough: true }))).toEqual([]);
+    const closed = room(behind);
+    const finding = findingOf(closed, 'speaker-muffled:M+000');
+    expect(finding.severity).toBe('fault');
+    const trials = tried(closed, finding);
+    expect(trials).toHaveLength(2);
+    for (const trial of trials) {
+      const left = trial.analysis.findings.filter(({ id }) => id.endsWith(':M+000'));
+      expect(left.filter(({ severity }) => severity !== 'note')).toEqual([]);
+    }
+  });
+
+  it('goes behind one that lets sound through, at the height of the ears, by its own remedy', () => {
+    const low = room({ position: [2, 0.12, 0.5] });
+    const through = findingOf(low, 'speaker-range:M+000').remedies.find(
+      ({ edit }) => edit?.kind === 'several',
+    );
+    expect(through?.text).toMatch(/perforated or woven/);
+    const done = through?.edit ? applyEdit(low, through.edit) : low;
+    expect(ids(done)).toEqual([]);
+    expect(done.screen.soundThrough).toBe(true);
   });
 });

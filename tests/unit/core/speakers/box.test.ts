@@ -30,7 +30,7 @@ describe('the mount that follows from the place', () => {
   it.each([
     ['12 cm off the left wall', [0.12, 3.7, 1.1], 'on-wall'],
     ['on the left wall', [0, 3.7, 1.1], 'in-wall'],
-    ['before the picture', [2, 0.12, 1.1], 'behind-screen'],
+    ['before the picture', [2, 0.12, 1.1], 'on-wall'],
     ['on the front wall beside the picture', [0.4, 0.12, 1.1], 'on-wall'],
     ['under the ceiling', [2, 2, 2.9], 'ceiling'],
     ['in the middle of the floor', [1, 1, 1.1], 'stand'],

@@ -1,0 +1,80 @@
+/** Moves of a loudspeaker that a finding may propose: to a place that can be built, and what is left there. */
+
+import type { Edit } from '../room/edits';
+import type { PlacedSpeaker, Point } from '../room/project';
+import { seatsOf } from '../room/seats';
+import { isInTheOpen } from '../room/space';
+import { isBeforePicture } from '../speakers/beside-picture';
+import { defaultMount, speakerBox } from '../speakers/box';
+import { clearPlace } from '../speakers/clear-place';
+import { directionFrom, type Direction } from '../speakers/direction';
+import { hidesPicture } from '../speakers/hidden-picture';
+import { degreesOutside, placedOf } from '../speakers/judge';
+import type { Channel } from '../speakers/layouts';
+import { isFree, obstaclesIn } from '../speakers/obstacles';
+import type { FindingContext } from './context';
+
+export interface Move {
+  readonly edit: Edit;
+  readonly position: Point;
+  readonly direction: Direction;
+  /** Degrees outside the window there, azimuth and elevation together. */
+  readonly outsideDeg: number;
+}
+
+/**
+ * The move of `speaker` to `at`, or to the nearest clear place along the same surface. Never onto a
+ * picture that lets no sound through, nor into anything else. Null where no such place is near.
+ */
+export function moveTo(
+  context: FindingContext,
+  channel: Channel,
+  speaker: PlacedSpeaker,
+  at: Point,
+): Move | null {
+  const { project, speakers } = context;
+  const ears = speakers.listening;
+  if (!ears || !isInTheOpen(at, project.room)) return null;
+  const seats = seatsOf(project);
+  const obstacles = obstaclesIn(project);
+  const others = placedOf(project, speakers.layout)
+    .filter((other) => other.channel !== speaker.channel)
+    .map((other) => speakerBox(project, other));
+  const held = (position: Point): PlacedSpeaker => {
+    const { mount: before, ...rest } = { mount: undefined, ...speaker };
+    if (project.screen.soundThrough && isBeforePicture(project, position))
+      return { ...rest, position, mount: 'behind-screen' };
+    // What the nearest surface carries by itself need not be said.
+    return before === undefined
+      ? { ...rest, position }
+      : { ...rest, position, mount: defaultMount(project, position) };
+  };
+  const isClear = (there: PlacedSpeaker): boolean => {
+    const box = speakerBox(project, there);
+    if (!isFree(box, project, obstacles, others, seats)) return false;
+    return (
+      box.mount === 'behind-screen' ||
+      box.inRoom === null ||
+      !hidesPicture(box.inRoom, project, seats)
+    );
+  };
+  let there = held(at);
+  if (!isClear(there)) {
+    const near = clearPlace(project, there, channel, obstacles, others);
+    if (!near) return null;
+    there = held(near);
+    if (!isClear(there)) return null;
+  }
+  const direction = directionFrom(ears, there.position);
+  return {
+    edit: {
+      kind: 'speaker',
+      channel: speaker.channel,
+      position: there.position,
+      ...(there.mount === undefined ? {} : { mount: there.mount }),
+    },
+    position: there.position,
+    direction,
+    outsideDeg: degreesOutside(direction, channel),
+  };
+}

@@ -1,0 +1,34 @@
+/**
+ * Where a channel goes at first: at its nominal angle on the wall, behind the picture where that lets
+ * sound through, else just below or above it.
+ */
+
+import type { PlacedSpeaker, Project } from '../room/project';
+import { isBeforePicture, placesBesidePicture } from './beside-picture';
+import type { Channel } from './layouts';
+import { nominalPlace } from './nominal-place';
+import { obstaclesIn } from './obstacles';
+
+export type FirstPlace = Pick<PlacedSpeaker, 'channel' | 'position' | 'mount'>;
+
+/** Null where no angle can be set out, or the picture leaves no place. */
+export function firstPlace(
+  project: Project,
+  channel: Channel,
+  own?: PlacedSpeaker,
+): FirstPlace | null {
+  const { label } = channel;
+  const position = nominalPlace(project, channel, own?.boxM?.[2]);
+  if (!position) return null;
+  const held = own?.mount === undefined ? {} : { mount: 'on-wall' as const };
+  if (!isBeforePicture(project, position)) return { channel: label, position, ...held };
+  if (project.screen.soundThrough) return { channel: label, position, mount: 'behind-screen' };
+  const [beside] = placesBesidePicture(project, channel, own, obstaclesIn(project), []);
+  return beside ? { channel: label, position: beside.position, mount: 'on-wall' } : null;
+}
+
+/** First places for all of the channels that have one. */
+export const firstPlaces = (
+  project: Project,
+  channels: readonly Channel[],
+): readonly FirstPlace[] => channels.flatMap((channel) => firstPlace(project, channel) ?? []);
