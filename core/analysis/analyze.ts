@@ -60,6 +60,8 @@ export interface Analysis {
   readonly layout: SpeakersResult['layout'];
   readonly listening: SpeakersResult['listening'];
   readonly speakers: readonly SpeakerResult[];
+  /** Loudspeakers of the layout to come. */
+  readonly later: SpeakersResult['later'];
   readonly seats: readonly Seat[];
   readonly findings: readonly Finding[];
 }
@@ -86,6 +88,7 @@ export function analyze(project: Project, units: LengthUnits = 'metric'): Analys
     layout: speakers.layout,
     listening: speakers.listening,
     speakers: speakers.speakers,
+    later: speakers.later,
     seats: seatsOf(project),
     findings: findingsOf(context),
   };

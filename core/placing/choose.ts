@@ -18,6 +18,8 @@ interface Way {
 
 /** What a pair that is held in two ways costs, degrees (our own convention). */
 const UNLIKE_MOUNTS = 5;
+/** A pair mirrors where it is uneven by less, degrees: what a tape measure can set on either side. */
+const EVEN_DEG = 1;
 /** Best places of each side that are tried together, and ways of a pair that are kept. */
 const PER_SIDE = 40;
 const PER_PAIR = 80;
@@ -82,14 +84,19 @@ function grouped(
 
 function pairWays(lefts: readonly Candidate[], rights: readonly Candidate[]): Way[] {
   const ways: Way[] = [];
+  const even = new Set<number>();
   for (const left of lefts.slice(0, PER_SIDE))
     for (const right of rights.slice(0, PER_SIDE)) {
       const uneven = unevenDeg(left.direction, right.direction);
       const mounts = left.mount === right.mount ? 0 : UNLIKE_MOUNTS;
       const cost = left.harm.cost + right.harm.cost + UNEVEN_WEIGHT * uneven + mounts;
       ways.push({ places: [left, right], cost });
+      if (uneven < EVEN_DEG && mounts === 0) even.add(ways.length - 1);
     }
-  return sorted(ways).slice(0, PER_PAIR);
+  // A pair that mirrors is taken wherever there is one, whatever an uneven one would spare the others.
+  const mirrored = ways.filter((_, n) => even.has(n));
+  const parted = ways.filter((_, n) => !even.has(n));
+  return [...sorted(mirrored), ...sorted(parted)].slice(0, PER_PAIR);
 }
 
 const sorted = (ways: Way[]): Way[] => ways.sort((a, b) => roughly(a.cost) - roughly(b.cost));

@@ -14,6 +14,8 @@ import type { OctaveHz } from '../quantity/bands';
 import { finishLookup } from '../room/finishes';
 import type { Project } from '../room/project';
 import { seatsOf, type ListeningPlace } from '../room/seats';
+import { placedOf } from '../speakers/judge';
+import { layoutOf } from '../speakers/layouts';
 import { reflectingRoom, reflectionsBetween, type Hit, type ReflectionPath } from './image-sources';
 import { reflectionLevelDb, type FinishLookup } from './level';
 
@@ -66,7 +68,8 @@ export function earlyReflections(
   const reflecting = reflectingRoom(project.room);
   const finish = finishLookup(project);
   const found: EarlyReflection[] = [];
-  for (const { channel, position } of project.speakers.placed) {
+  const layout = layoutOf(project.speakers.layout) ?? null;
+  for (const { channel, position } of placedOf(project, layout)) {
     for (const seat of seats) {
       const reflections = reflectionsBetween(reflecting, position, seat.position, speedMS);
       if (!reflections?.direct.isVisible) continue;

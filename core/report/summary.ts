@@ -38,6 +38,10 @@ export function summary(
       (speaker) =>
         `  ${speaker.channel.padEnd(11)}${speaker.azimuthDeg.toFixed(1).padStart(9)}${speaker.elevationDeg.toFixed(1).padStart(11)}${rounded(speaker.distanceM).padStart(13)}${`${speaker.delayMs.toFixed(2)} ms`.padStart(10)}${`${speaker.levelDb.toFixed(1)} dB`.padStart(10)}  ${speaker.inRange ? 'yes' : 'no'}`,
     ),
+    ...analysis.later.map(
+      (speaker) =>
+        `  ${speaker.channel.padEnd(11)}${speaker.azimuthDeg.toFixed(1).padStart(9)}${speaker.elevationDeg.toFixed(1).padStart(11)}${rounded(speaker.distanceM).padStart(13)}  for later (${speaker.name}): ${speaker.inRange ? 'in range' : 'not in range'}`,
+    ),
     '',
     analysis.findings.length === 0 ? '  No findings.' : `  Findings (${analysis.findings.length})`,
     ...analysis.findings.flatMap((finding) => [

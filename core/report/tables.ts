@@ -120,6 +120,18 @@ function placementRows(project: Project, analysis: Analysis): readonly Cell[][] 
       speaker.inRange ? 'yes' : 'no',
       ...held(project, speaker.channel),
     ]),
+    ...analysis.later.map((speaker) => [
+      'loudspeaker for later',
+      speaker.channel,
+      ...speaker.position.map((at) => round(at, 3)),
+      round(speaker.azimuthDeg, 1),
+      round(speaker.elevationDeg, 1),
+      round(speaker.distanceM, 3),
+      null,
+      null,
+      speaker.inRange ? 'yes' : 'no',
+      ...held(project, speaker.channel),
+    ]),
     ...project.speakers.subwoofers.map((sub) => [
       'subwoofer',
       sub.id,

@@ -49,7 +49,13 @@ export type Edit =
       readonly subwoofers: readonly Subwoofer[];
       readonly what: string;
     }
-  | { readonly kind: 'layout'; readonly layout: string; readonly placed: readonly PlacedSpeaker[] }
+  /** `later` is the layout to come: null takes it out, and it stays as it is where it is not given. */
+  | {
+      readonly kind: 'layout';
+      readonly layout: string;
+      readonly placed: readonly PlacedSpeaker[];
+      readonly later?: string | null;
+    }
   /** Which published recommendation judges the angles. */
   | { readonly kind: 'recommendation'; readonly recommendation: string }
   | { readonly kind: 'row'; readonly id: string; readonly change: Partial<Omit<Row, 'id' | 'x'>> }
@@ -107,7 +113,7 @@ function edited(project: Project, edit: Edit): Project {
     case 'layout':
       return {
         ...project,
-        speakers: { ...project.speakers, layout: edit.layout, placed: edit.placed },
+        speakers: withLayout(project.speakers, edit),
       };
     case 'recommendation':
       return {
@@ -179,6 +185,20 @@ function keptReference({ reference, rows }: Seating, next: readonly Row[]): Refe
   return reference.seat > row.seats ? { ...reference, seat: row.seats } : reference;
 }
 
+function withLayout(
+  speakers: Project['speakers'],
+  { layout, placed, later }: Extract<Edit, { kind: 'layout' }>,
+): Project['speakers'] {
+  const { later: planned, ...rest } = speakers;
+  const kept = later === undefined ? planned : later;
+  return {
+    ...rest,
+    layout,
+    ...(kept === undefined || kept === null ? {} : { later: kept }),
+    placed,
+  };
+}
+
 function withSolids(room: Room, solids: readonly Solid[]): Room {
   const kept = room.patches.filter(
     (patch) =>
@@ -223,9 +243,10 @@ export function editName(edit: Edit, project: Project): string {
     case 'subwoofer':
       return `place of ${edit.id}`;
     case 'layout':
-      return edit.layout === project.speakers.layout
+      if (edit.layout !== project.speakers.layout) return `layout ${edit.layout}`;
+      return (edit.later ?? undefined) === project.speakers.later || edit.later === undefined
         ? 'loudspeaker places'
-        : `layout ${edit.layout}`;
+        : 'loudspeakers for later';
     case 'recommendation':
       return 'recommendation';
     case 'row':

@@ -182,6 +182,8 @@ export interface Speakers {
   readonly layout: string;
   /** Id of the recommendation that judges; the layout's first where it is not given. */
   readonly recommendation?: string;
+  /** Layout to come, whose further channels are placed and wired for; none where it is not given. */
+  readonly later?: string;
   readonly placed: readonly PlacedSpeaker[];
   readonly subwoofers: readonly Subwoofer[];
 }

@@ -240,6 +240,7 @@ export const projectSchema = group({
   speakers: group({
     layout: text(20).default(DEFAULT_SPEAKERS.layout),
     recommendation: text(20).optional(),
+    later: text(20).optional(),
     placed: list(placedSpeaker, 40).default([]),
     subwoofers: list(subwoofer, SUBWOOFER_LIMITS.count).default([]),
   }).prefault({}),

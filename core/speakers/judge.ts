@@ -4,6 +4,7 @@ import { speedOfSoundMS } from '../air/medium';
 import type { PlacedSpeaker, Point, Project } from '../room/project';
 import { referencePlace } from '../room/seats';
 import { directionFrom, type Direction } from './direction';
+import { laterPlan } from './later';
 import { isKnownChannel, layoutOf, type Channel, type Layout } from './layouts';
 
 /** What a tape measure can set, in degrees (9 mm at 1 m): our own allowance around a window. */
@@ -49,6 +50,15 @@ export function degreesOutside(
   );
 }
 
+/** A loudspeaker of the layout to come. */
+export interface LaterResult extends Direction {
+  readonly channel: string;
+  readonly name: string;
+  readonly short: string;
+  readonly position: Point;
+  readonly inRange: boolean;
+}
+
 export interface SpeakersResult {
   /** As the chosen recommendation wants it. */
   readonly layout: Layout | null;
@@ -56,6 +66,8 @@ export interface SpeakersResult {
   readonly speakers: readonly SpeakerResult[];
   /** Channels of the layout that have no loudspeaker yet. */
   readonly missing: readonly Channel[];
+  /** Of the layout to come: judged by its windows, in no alignment. */
+  readonly later: readonly LaterResult[];
   /** Kept for another layout: this one does not have their channels, and nothing counts them. */
   readonly resting: readonly PlacedSpeaker[];
 }
@@ -67,8 +79,11 @@ export function judgeSpeakers(project: Project): SpeakersResult {
   const missing = (layout?.channels ?? []).filter(
     (channel) => !project.speakers.placed.some((speaker) => speaker.channel === channel.label),
   );
-  const resting = restingSpeakers(project, layout);
-  if (!listening) return { layout, listening, speakers: [], missing, resting };
+  const plan = laterPlan(project);
+  const resting = restingSpeakers(project, layout).filter(
+    (speaker) => !plan?.placed.includes(speaker),
+  );
+  if (!listening) return { layout, listening, speakers: [], missing, later: [], resting };
 
   const heard = placedOf(project, layout).map((speaker) => ({
     ...speaker,
@@ -92,7 +107,17 @@ export function judgeSpeakers(project: Project): SpeakersResult {
       inRange: channel !== undefined && azimuthOffDeg === 0 && elevationOffDeg === 0,
     };
   });
-  return { layout, listening, speakers, missing, resting };
+  const later = (plan?.placed ?? []).flatMap(
+    ({ channel: label, position }): readonly LaterResult[] => {
+      const channel = plan?.channels.find((candidate) => candidate.label === label);
+      if (!channel) return [];
+      const direction = directionFrom(listening, position);
+      const inRange = degreesOutside(direction, channel) === 0;
+      const { name, short } = channel;
+      return [{ channel: label, name, short, position, ...direction, inRange }];
+    },
+  );
+  return { layout, listening, speakers, missing, later, resting };
 }
 
 /** Placed loudspeakers that the layout counts: all but those that rest. */

@@ -183,6 +183,7 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
           project={project}
           hearing={subject === 'speakers' ? (hearing?.position ?? null) : null}
           speakers={analysis.speakers}
+          later={analysis.later}
           listening={analysis.listening}
           layout={analysis.layout}
           palette={palette}

@@ -121,6 +121,7 @@ function rowLabels(context: LabelContext): readonly PlacedLabel[] {
 /** Names of what cannot be dragged yet. */
 function namePlates({
   project,
+  analysis,
   units,
   view,
   place,
@@ -145,6 +146,9 @@ function namePlates({
       screen,
       `Screen ${formatLength(project.screen.widthM, units)}`,
       place?.kind === 'screen',
+    ),
+    ...analysis.later.map(({ channel, short, position }) =>
+      plate(`later-${channel}`, position, `${short} later`, false),
     ),
     ...(handles === 'fittings' ? [] : project.room.solids).map((solid) =>
       plate(

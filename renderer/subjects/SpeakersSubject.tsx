@@ -2,7 +2,8 @@
 
 import type { ReactElement } from 'react';
 import { possiblePlaces, referencePlace, referenceTo } from '../../core/room/seats';
-import { layoutEdit } from '../../core/speakers/layout-edit';
+import { added, laterPlan } from '../../core/speakers/later';
+import { laterEdit, layoutEdit } from '../../core/speakers/layout-edit';
 import { LAYOUTS } from '../../core/speakers/layouts';
 import { firstPlace } from '../../core/speakers/first-place';
 import { Choice } from '../controls/Choice';
@@ -51,6 +52,7 @@ export function SpeakersInputs(): ReactElement {
           onChange={(recommendation) => change({ kind: 'recommendation', recommendation })}
         />
       ) : null}
+      <LaterFields />
       <label className="tick">
         <input
           type="checkbox"
@@ -88,6 +90,39 @@ export function SpeakersInputs(): ReactElement {
         <SpeakerFields channel={chosen} />
       )}
       <ListeningFields />
+    </>
+  );
+}
+
+/** The layout to come: its further loudspeakers are placed, drawn as outlines and listed for later. */
+function LaterFields(): ReactElement | null {
+  const project = useProject();
+  const { layout, later } = useAnalysis();
+  const change = useSession((session) => session.change);
+  const larger = layout ? LAYOUTS.filter((known) => added(layout, known).length > 0) : [];
+  if (larger.length === 0) return null;
+  return (
+    <>
+      <SelectField
+        label="wire for later"
+        value={laterPlan(project)?.layout.id ?? ''}
+        groups={[
+          {
+            heading: '',
+            options: [
+              { value: '', label: 'nothing more' },
+              ...larger.map(({ id, tradeName }) => ({ value: id, label: tradeName })),
+            ],
+          },
+        ]}
+        onChange={(id) => change(laterEdit(project, id === '' ? null : id))}
+      />
+      {later.length > 0 ? (
+        <p className="hint">
+          For later, drawn as outlines: {later.map(({ name }) => name.toLowerCase()).join(', ')}. To
+          move one, choose the larger layout; all places stay when you come back.
+        </p>
+      ) : null}
     </>
   );
 }

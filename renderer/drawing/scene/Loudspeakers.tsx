@@ -6,7 +6,7 @@ import type { Point, Project } from '../../../core/room/project';
 import { aimVector } from '../../../core/speakers/aim';
 import { speakerBox, USUAL_BOX_M } from '../../../core/speakers/box';
 import { directionFrom, directionVector } from '../../../core/speakers/direction';
-import { degreesOutside, type SpeakerResult } from '../../../core/speakers/judge';
+import { degreesOutside, type LaterResult, type SpeakerResult } from '../../../core/speakers/judge';
 import type { Channel, Layout } from '../../../core/speakers/layouts';
 import { nominalElevation } from '../../../core/speakers/nominal-place';
 import { toScene } from '../axes';
@@ -21,6 +21,8 @@ const ARC_RADIUS_M = 0.95;
 export interface LoudspeakersProps {
   readonly project: Project;
   readonly speakers: readonly SpeakerResult[];
+  /** Of the layout to come: drawn as outlines. */
+  readonly later: readonly LaterResult[];
   /** Ears that the windows are drawn around. */
   readonly listening: Point | null;
   /** Ears that the rays go to. */
@@ -33,7 +35,7 @@ export interface LoudspeakersProps {
 }
 
 export function Loudspeakers(props: LoudspeakersProps): ReactElement | null {
-  const { project, speakers, listening, hearing, layout, palette, chosen, windows } = props;
+  const { project, speakers, later, listening, hearing, layout, palette, chosen, windows } = props;
   const arcs = useMemo(
     () => (listening && layout && windows ? windowStrokes(layout, listening) : []),
     [layout, listening, windows],
@@ -51,6 +53,9 @@ export function Loudspeakers(props: LoudspeakersProps): ReactElement | null {
           palette={palette}
           chosen={speaker.channel === chosen}
         />
+      ))}
+      {later.map(({ channel, position }) => (
+        <Later key={channel} project={project} channel={channel} at={position} palette={palette} />
       ))}
       <Strokes pairs={arcs} color={palette.ink} onTop />
     </group>
@@ -104,6 +109,22 @@ function Loudspeaker(props: LoudspeakerProps): ReactElement {
       {chosen ? <Strokes pairs={axis} color={palette.ink} /> : null}
     </group>
   );
+}
+
+/** The outline alone of a loudspeaker that is to come. */
+function Later(props: {
+  readonly project: Project;
+  readonly channel: string;
+  readonly at: Point;
+  readonly palette: Palette;
+}): ReactElement | null {
+  const { project, channel, palette } = props;
+  const placed = project.speakers.placed.find((one) => one.channel === channel);
+  const edges = useMemo(() => {
+    const box = placed ? speakerBox(project, placed) : null;
+    return box ? boxEdges(box.cabinet.min, box.cabinet.max) : [];
+  }, [project, placed]);
+  return <Strokes pairs={edges} color={palette['ink-soft']} dashed />;
 }
 
 const along = (from: Point, by: Point, reach: number): Point => [

@@ -310,6 +310,7 @@ function projectWith({ solids, finishesCustom, rows }: Names): fc.Arbitrary<Proj
             {
               layout: fc.constantFrom('0+5+0', '0+7+0', '4+5+0', '4+7+0', '', '9+9+9'),
               recommendation: fc.constantFrom('bs2051', 'bs775', '', 'odd'),
+              later: fc.constantFrom('0+7+0', '4+7+0', '', 'odd'),
               placed: unique(placedSpeaker, (speaker) => speaker.channel, 6),
               subwoofers: unique(subwoofer, (sub) => sub.id, 2),
             },

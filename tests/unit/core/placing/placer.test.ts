@@ -111,6 +111,24 @@ describe('the places that are chosen', () => {
     expect(result.trades.filter(({ kind }) => kind === 'uneven')).toEqual([]);
   });
 
+  it('mirror each other about the middle of a row of four, with the centre on the axis', () => {
+    for (const { id } of LAYOUTS) {
+      const project = roomOf(
+        { size: { width: 4.2, length: 6.5, height: 2.42 } },
+        { seating: { rows: [{ id: 'a', seats: 4, y: 3.9 }] }, speakers: { layout: id } },
+      );
+      expect(project.seating.reference).toEqual({ row: 'a', middle: true });
+      const result = placing(project);
+      expect(result.unplaced).toEqual([]);
+      for (const { channel, position } of result.placed) {
+        const twin = placeOf(result, twinOf(channel) ?? channel);
+        expect(twin.position[0]).toBeCloseTo(4.2 - position[0], 4);
+        expect(twin.position.slice(1)).toEqual(position.slice(1));
+      }
+      expect(placeOf(result, 'M+000').position[0]).toBeCloseTo(2.1, 6);
+    }
+  });
+
   it('go behind the screen where it lets sound through, and say what that needs', () => {
     const result = placing(through(home('0+5+0')));
     expect(placeOf(result, 'M+000').mount).toBe('behind-screen');

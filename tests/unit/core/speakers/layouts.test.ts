@@ -4,7 +4,10 @@ import { applyEdit } from '../../../../core/room/edits';
 import { openRoom, saveRoom } from '../../../../core/room/open-room';
 import type { Point, Project } from '../../../../core/room/project';
 import { judgeSpeakers } from '../../../../core/speakers/judge';
-import { layoutEdit } from '../../../../core/speakers/layout-edit';
+import { summary } from '../../../../core/report/summary';
+import { tables } from '../../../../core/report/tables';
+import { laterPlan } from '../../../../core/speakers/later';
+import { laterEdit, layoutEdit } from '../../../../core/speakers/layout-edit';
 import { LAYOUTS, layoutOf } from '../../../../core/speakers/layouts';
 import { findingIds, findingOf, tried } from '../../support/remedies';
 import { given, roomOf, type Fields } from '../../support/rooms';
@@ -17,6 +20,9 @@ const changedTo = (project: Project, id: string): Project =>
 
 const placeOf = (project: Project, channel: string): Point | undefined =>
   project.speakers.placed.find((speaker) => speaker.channel === channel)?.position;
+
+const byChannel = (a: { channel: string }, b: { channel: string }): number =>
+  a.channel.localeCompare(b.channel);
 
 describe('a layout', () => {
   it.each(LAYOUTS)(
@@ -87,13 +93,27 @@ describe('changing the layout', () => {
     expect(placeOf(changedTo(project, '0+7+0'), 'M+030')).toEqual([0.9, 1.1, 1.1]);
   });
 
-  it('to 7.1 and back does not forget where the surrounds were', () => {
+  it('to 7.1 makes the surrounds the sides, where they are, and leaves nothing behind', () => {
     const there = changedTo(project, '0+7+0');
-    expect(placeOf(there, 'M+110')).toEqual([0.2, 3.7, 1.2]);
+    expect(placeOf(there, 'M+090')).toEqual([0.2, 3.7, 1.2]);
+    expect(placeOf(there, 'M+110')).toBeUndefined();
+    expect(judgeSpeakers(there)).toMatchObject({ missing: [], resting: [], later: [] });
+    expect(findingIds(there)).not.toContain('speakers-resting');
+    expect(openRoom(saveRoom(there))).toEqual({ ok: true, project: there });
+  });
+
+  it('to 7.1 and back loses nothing: the surrounds are where they were, the backs are for later', () => {
+    const there = changedTo(project, '0+7+0');
     const back = changedTo(there, '0+5+0');
     expect(placeOf(back, 'M+110')).toEqual([0.2, 3.7, 1.2]);
-    expect(judgeSpeakers(back).missing).toEqual([]);
-    expect(openRoom(saveRoom(there)).ok).toBe(true);
+    expect(judgeSpeakers(back)).toMatchObject({ missing: [], resting: [] });
+    expect(judgeSpeakers(back).later.map(({ channel }) => channel)).toEqual(['M+135', 'M-135']);
+    expect(findingIds(back)).not.toContain('speakers-resting');
+    const again = changedTo(back, '0+7+0');
+    expect([...again.speakers.placed].sort(byChannel)).toEqual(
+      [...there.speakers.placed].sort(byChannel),
+    );
+    expect(again.speakers.later).toBeUndefined();
   });
 
   it('through all layouts gives each its own channels and no others to judge', () => {
@@ -123,5 +143,48 @@ describe('changing the layout', () => {
       expect(trial.project.speakers.placed).toHaveLength(2);
     }
     expect(analyze(far).speakers).toHaveLength(2);
+  });
+});
+
+describe('a layout to come', () => {
+  const planned = (id: string): Project => {
+    const now = changedTo(room({ layout: '0+5+0' }), '0+5+0');
+    return applyEdit(now, laterEdit(now, id));
+  };
+
+  it('has places for what it adds, and takes no part in what is judged now', () => {
+    const now = changedTo(room({ layout: '0+5+0' }), '0+5+0');
+    const later = applyEdit(now, laterEdit(now, '4+7+0'));
+    const { speakers, later: plan } = analyze(later);
+    expect(speakers).toEqual(analyze(now).speakers);
+    expect(plan.map(({ channel }) => channel)).toEqual([
+      'M+135',
+      'M-135',
+      'U+045',
+      'U-045',
+      'U+135',
+      'U-135',
+    ]);
+    for (const one of plan) expect(one.inRange).toBe(true);
+    const ids = (of: Project) => findingIds(of).filter((id) => !id.startsWith('room'));
+    expect(ids(later)).toEqual(ids(now));
+    expect(openRoom(saveRoom(later))).toEqual({ ok: true, project: later });
+    expect(applyEdit(later, laterEdit(later, null))).toEqual(now);
+  });
+
+  it('is listed for later, in words and in the table', () => {
+    const later = planned('0+7+0');
+    const analysis = analyze(later);
+    expect(summary(later, analysis)).toMatch(/M\+135 .* for later \(Left back\)/);
+    const [placements] = tables(later, analysis);
+    expect(placements?.text.match(/^loudspeaker for later,/gm)).toHaveLength(2);
+  });
+
+  it('that is not known, or adds nothing, plans nothing', () => {
+    for (const later of ['odd', '', '0+5+0']) {
+      const odd = room({ layout: '0+5+0', later });
+      expect(laterPlan(odd)).toBeNull();
+      expect(openRoom(saveRoom(odd)).ok).toBe(true);
+    }
   });
 });
