@@ -201,7 +201,7 @@ function BuiltMark(props: {
           y2={bottom - tall}
         />
       ) : (
-        <circle cx={at} cy={bottom - tall} r={2.6} />
+        <path className="free-mode" d={`M${at - 3},${bottom - tall - 3} l6,6 m0,-6 l-6,6`} />
       )}
     </g>
   );

@@ -79,7 +79,7 @@ export function ModesBehind(props: ModesBehindProps): ReactElement {
 
 const effect = (againstDeg: number): string =>
   againstDeg < 90 - ACROSS_DEG
-    ? '▲ adds'
+    ? '+ adds'
     : againstDeg > 90 + ACROSS_DEG
-      ? '▼ takes away'
-      : '◆ across';
+      ? '− takes away'
+      : '⊥ across';

@@ -51,7 +51,7 @@ export function SpeakerTable(props: SpeakerTableProps): ReactElement {
                 >
                   <th scope="row">
                     <button type="button" onClick={() => onChoose(speaker.channel)}>
-                      {speaker.inRange ? '●' : '▲'} {channel?.short ?? speaker.channel}
+                      {speaker.inRange ? '●' : '△'} {channel?.short ?? speaker.channel}
                     </button>
                   </th>
                   <td>{speaker.azimuthDeg.toFixed(1)}°</td>

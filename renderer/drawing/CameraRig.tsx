@@ -1,11 +1,12 @@
 /** Moves the eye: glides between views, follows the room's size, and lets the person orbit and zoom. */
 
 import { useFrame, useThree } from '@react-three/fiber';
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, type RefObject } from 'react';
 import { MOUSE, type PerspectiveCamera, Spherical } from 'three';
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
 import type { ShellSize } from '../../core/room/project';
 import type { View } from '../state/session';
+import { goTo, movedPose, type EyeMove } from './eye-keys';
 import { between, eyeOf, frameRoom, viewPose, type Pose } from './poses';
 
 const GLIDE_MS = 420;
@@ -17,6 +18,8 @@ export interface CameraRigProps {
   readonly held: boolean;
   /** A new number brings the whole room back into the picture. */
   readonly refit: number;
+  /** Takes the moves that the keyboard asks for. */
+  readonly eye: RefObject<((move: EyeMove) => void) | null>;
 }
 
 interface Shown {
@@ -35,7 +38,7 @@ interface Glide {
 const eased = (t: number): number => t * t * (3 - 2 * t);
 const stillPreferred = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
 
-export function CameraRig({ view, size, held, refit }: CameraRigProps): null {
+export function CameraRig({ view, size, held, refit, eye }: CameraRigProps): null {
   const camera = useThree((state) => state.camera as PerspectiveCamera);
   const element = useThree((state) => state.gl.domElement);
   const viewport = useThree((state) => state.size);
@@ -56,11 +59,17 @@ export function CameraRig({ view, size, held, refit }: CameraRigProps): null {
     orbit.addEventListener('change', onChange);
     orbit.addEventListener('start', onStart);
     controls.current = orbit;
+    eye.current = (move) => {
+      glide.current = null;
+      goTo(camera, orbit, movedPose(poseOf(camera, orbit), move, orbit.enableRotate));
+      invalidate();
+    };
     return () => {
       orbit.dispose();
+      eye.current = null;
       controls.current = null;
     };
-  }, [camera, element, invalidate]);
+  }, [camera, element, invalidate, eye]);
 
   useEffect(() => {
     const orbit = controls.current;

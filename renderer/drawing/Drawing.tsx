@@ -17,6 +17,7 @@ import { CameraRig } from './CameraRig';
 import { dimensionLines, dimensionStrokes, type NearSides } from './dimension-lines';
 import { drawingLabels } from './drawing-labels';
 import type { LabelContext } from './label-context';
+import { EYE_KEYS, eyeMove, type EyeMove } from './eye-keys';
 import { fittingLabels } from './fitting-labels';
 import { LabelLayer, LabelMover } from './Labels';
 import { usePalette } from './palette';
@@ -75,6 +76,8 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
   const frame = useRef<HTMLDivElement>(null);
   const stage = useRef<Stage | null>(null);
   const started = useRef(project);
+  const eye = useRef<((move: EyeMove) => void) | null>(null);
+  const setView = useSession((session) => session.setView);
   const { size } = project.room;
 
   const placesOpen = usePlaces((store) => store.open);
@@ -151,9 +154,17 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
     <div className="drawing" ref={frame} data-view={view}>
       <SceneCanvas
         label={`Drawing of the room, ${VIEW_NAMES[view]}`}
+        keys={EYE_KEYS}
+        onKey={(event) => {
+          if (event.ctrlKey || event.metaKey || event.altKey) return false;
+          if (event.key === 'Home') setView(view);
+          const move = eyeMove(event.key, event.shiftKey);
+          if (move) eye.current?.(move);
+          return move !== null || event.key === 'Home';
+        }}
         over={<LabelLayer labels={labels} layer={layer} />}
       >
-        <CameraRig view={view} size={size} held={held} refit={refit} />
+        <CameraRig view={view} size={size} held={held} refit={refit} eye={eye} />
         <SideWatcher
           view={view}
           near={near}

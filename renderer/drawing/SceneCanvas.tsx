@@ -4,11 +4,22 @@
  */
 
 import { Canvas, useThree } from '@react-three/fiber';
-import { useEffect, useState, type ReactElement, type ReactNode } from 'react';
+import {
+  useEffect,
+  useId,
+  useState,
+  type KeyboardEvent,
+  type ReactElement,
+  type ReactNode,
+} from 'react';
 
 export interface SceneCanvasProps {
   /** Name of the picture for a screen reader. */
   readonly label: string;
+  /** What its keys do, for a screen reader and for who comes by the keyboard. */
+  readonly keys: string;
+  /** A key while the picture itself has the focus; true where it was used. */
+  readonly onKey: (event: KeyboardEvent<HTMLElement>) => boolean;
   /** The scene. */
   readonly children: ReactNode;
   /** Page elements over the canvas; only where there is a drawing under them. */
@@ -24,7 +35,9 @@ function canDraw(): boolean {
   }
 }
 
-export function SceneCanvas({ label, children, over }: SceneCanvasProps): ReactElement {
+export function SceneCanvas(props: SceneCanvasProps): ReactElement {
+  const { label, keys, onKey, children, over } = props;
+  const keysId = useId();
   const [able, setAble] = useState(canDraw);
   const [lost, setLost] = useState(false);
   const [attempt, setAttempt] = useState(0);
@@ -48,12 +61,22 @@ export function SceneCanvas({ label, children, over }: SceneCanvasProps): ReactE
           powerPreference: 'low-power',
           preserveDrawingBuffer: true,
         }}
+        className="scene"
         aria-label={label}
-        role="img"
+        aria-describedby={keysId}
+        // Its arrow keys are the picture's own, so a screen reader must hand them on.
+        role="application"
+        tabIndex={0}
+        onKeyDown={(event: KeyboardEvent<HTMLElement>) => {
+          if (event.target === event.currentTarget && onKey(event)) event.preventDefault();
+        }}
       >
         {children}
         <ContextWatch onLost={setLost} />
       </Canvas>
+      <p className="scene-keys" id={keysId}>
+        {keys}
+      </p>
       {lost ? <LostDrawing onRetry={drawAgain} /> : over}
     </>
   );

@@ -86,7 +86,7 @@ export function speakerLabel(context: LabelContext, label: string): PlacedLabel 
           change({ kind: 'speaker', channel: label, position: to }, gesture);
         }}
       >
-        {inRange ? null : <span aria-hidden="true">▲ </span>}
+        {inRange ? null : <span aria-hidden="true">△ </span>}
         <b>{known?.short ?? label}</b> {speaker ? `${Math.round(speaker.azimuthDeg) || 0}°` : ''}
         {speaker && Math.abs(speaker.elevationDeg) >= 0.5 ? (
           <small>

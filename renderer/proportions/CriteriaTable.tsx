@@ -39,7 +39,7 @@ const TERM_OF: Readonly<Record<(typeof CRITERIA)[number], TermId>> = {
 
 const VERDICTS = {
   true: { mark: '●', word: 'met' },
-  false: { mark: '▲', word: 'not met' },
+  false: { mark: '△', word: 'not met' },
   null: { mark: '–', word: 'no limit: compares rooms' },
 } as const;
 

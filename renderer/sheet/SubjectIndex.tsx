@@ -66,7 +66,7 @@ function Legend(): ReactElement {
       <div>
         <dt>
           <svg width="16" height="16" aria-hidden="true">
-            <circle className="legend-grip" cx="8" cy="8" r="5" />
+            <rect className="legend-grip" x="3.5" y="3.5" width="9" height="9" rx="1.5" />
           </svg>
         </dt>
         <dd>drag to move</dd>

@@ -27,7 +27,7 @@ export function SeatAngles(): ReactElement {
       <figcaption>
         What every seat hears
         <span className="key">
-          <span>▲ outside the window</span>
+          <span>△ outside the window</span>
           <span>◇ over {WIDE_DEG}° off the axis</span>
         </span>
       </figcaption>
@@ -114,7 +114,7 @@ export function SeatAngles(): ReactElement {
 const shortName = (name: string): string => name.replace('row ', 'R').replace(', seat ', ' S');
 
 function angles({ azimuthDeg, elevationDeg, outsideDeg, offAxis }: AtSeat): string {
-  const mark = outsideDeg > 0 ? '▲ ' : '';
+  const mark = outsideDeg > 0 ? '△ ' : '';
   const high =
     Math.abs(elevationDeg) >= 0.5
       ? ` ${elevationDeg > 0 ? '↑' : '↓'}${Math.round(Math.abs(elevationDeg))}°`

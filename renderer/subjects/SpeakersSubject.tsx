@@ -77,7 +77,7 @@ export function SpeakersInputs(): ReactElement {
               className={speaker.inRange ? undefined : 'outside'}
               onClick={() => chooseChannel(speaker.channel)}
             >
-              {speaker.inRange ? '' : '▲ '}
+              {speaker.inRange ? '' : '△ '}
               {known?.short ?? speaker.channel}
               {pinned.has(speaker.channel) ? ' ⊥' : ''}
             </button>

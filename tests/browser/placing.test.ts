@@ -22,9 +22,9 @@ describe.runIf(browserOrSkip())('loudspeakers on surfaces, in the window', () =>
     expect(await page.getByText(/What else it traded/).count()).toBe(1);
     const table = page.getByRole('figure', { name: 'Loudspeaker figures' });
     expect(await table.locator('tbody tr').count()).toBe(9);
-    expect(await table.innerText()).not.toContain('▲');
+    expect(await table.innerText()).not.toContain('△');
     await page.getByRole('button', { name: /Undo loudspeaker places/ }).click();
-    expect(await table.innerText()).toContain('▲');
+    expect(await table.innerText()).toContain('△');
   });
 
   it('stay where they are pinned', async () => {
@@ -73,7 +73,7 @@ describe.runIf(browserOrSkip())('loudspeakers on surfaces, in the window', () =>
     await page.getByRole('radio', { name: 'Plan', exact: true }).check({ force: true });
     await page
       .getByRole('group', { name: 'Loudspeaker' })
-      .getByRole('button', { name: /^(▲ )?L$/ })
+      .getByRole('button', { name: /^(△ )?L$/ })
       .click();
     await drawn(page);
     const grip = await page.locator('.aim-grip').boundingBox();

@@ -12,7 +12,7 @@ describe.runIf(browserOrSkip())('speakers and decay, in the window', () => {
     expect(await row.innerText()).toMatch(
       /-109\.5°\s+-120 to -100°\s+6\.8°\s+2\.115 m\s+3\.90 ms\s+-4\.3 dB/,
     );
-    expect(await page.getByRole('row', { name: /▲ Ls/ }).count()).toBe(1);
+    expect(await page.getByRole('row', { name: /△ Ls/ }).count()).toBe(1);
   });
 
   it('goes to 7.1 with every new loudspeaker inside its window', async () => {
@@ -20,7 +20,7 @@ describe.runIf(browserOrSkip())('speakers and decay, in the window', () => {
     await page.getByLabel('Open an example room').selectOption('long-room');
     await page.getByRole('button', { name: /Speakers/ }).click();
     expect(await page.getByRole('row').count()).toBe(8);
-    expect(await page.getByRole('row', { name: /▲/ }).count()).toBe(0);
+    expect(await page.getByRole('row', { name: /△/ }).count()).toBe(0);
   });
 
   it('drags a loudspeaker into its window, and the table follows', async () => {
@@ -42,7 +42,7 @@ describe.runIf(browserOrSkip())('speakers and decay, in the window', () => {
   it('sets a loudspeaker by tape measure from the corner', async () => {
     const { page } = await open();
     await page.getByRole('button', { name: /Speakers/ }).click();
-    await page.getByRole('button', { name: '▲ C', exact: true }).first().click();
+    await page.getByRole('button', { name: '△ C', exact: true }).first().click();
     await page.getByLabel('C above the floor').fill('1.1');
     await page.keyboard.press('Enter');
     expect(await page.getByRole('row', { name: /● C/ }).innerText()).toMatch(/0\.0°\s+0°\s+0\.0°/);
