@@ -32,7 +32,7 @@ export function bestSizeRemedy(
   belowHz: number,
 ): Remedy | null {
   const { project, speedMS } = context;
-  const bay = bayOf(project);
+  const bay = bayOf(project, context.measures.units);
   const best = bestRoom(searchable(bay, project.room.size), context, now, belowHz);
   if (!best) return null;
   const { size } = best;
