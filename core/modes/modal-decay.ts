@@ -10,7 +10,8 @@
  *     d = (c/2V) sum e_i b_i S_i + c A/(8V) + c m/2,   T = 3 ln10/d,   bandwidth d/pi = 2.2/T
  *
  * with A the absorption of what stands in the room, met by the mean field, and m that of the air.
- * Source: P. M. Morse, JASA 11 (1939) 205; Kuttruff, Room Acoustics, ch. 3 (from memory), derived above.
+ * Source: Morse & Bolt, Rev. Mod. Phys. 16 (1944) 69; Kuttruff, Room Acoustics, ch. 3 (both from memory),
+ * derived above.
  *
  * A published coefficient is one of diffuse sound. It becomes an admittance by Paris' integral for a
  * real impedance z = 1/b, alpha = (8/z2)(1 + z - 1/(1+z) - 2 ln(1+z)) (Kuttruff, ch. 2; Mommertz 1996),
