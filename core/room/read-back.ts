@@ -3,6 +3,7 @@
 import type { Fault } from './fault';
 import { openRoom, saveRoom } from './open-room';
 import type { Project } from './project';
+import { isSame } from './same';
 
 export type ReadBack =
   | { readonly ok: true; readonly text: string }
@@ -18,7 +19,8 @@ export function readBack(project: Project): ReadBack {
   const text = saveRoom(project);
   const opened = openRoom(text);
   if (!opened.ok) return { ok: false, text, faults: opened.faults };
-  return saveRoom(opened.project) === text
+  // The order of fields may differ: a file's known fields are read before the others.
+  return isSame(opened.project, JSON.parse(text))
     ? { ok: true, text }
     : { ok: false, text, faults: [CHANGED] };
 }
