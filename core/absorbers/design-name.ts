@@ -1,6 +1,7 @@
 /** A name for a design that has none yet, of what it is made of. */
 
-import { formatLength, type LengthUnits } from '../quantity/length';
+import type { LengthUnits } from '../quantity/length';
+import { measuresIn } from '../quantity/measures';
 import type { Design } from './design';
 
 const KIND_WORDS: Readonly<Record<Design['kind'], string>> = {
@@ -10,9 +11,9 @@ const KIND_WORDS: Readonly<Record<Design['kind'], string>> = {
   membrane: 'Membrane panel',
 };
 
-/** For example `Porous absorber, 0.10 m fill, 0.10 m air`. */
+/** For example `Porous absorber, 10 cm fill, 10 cm air`. */
 export function designName(design: Design, units: LengthUnits = 'metric'): string {
-  const told = (lengthM: number): string => formatLength(lengthM, units);
+  const told = (lengthM: number): string => measuresIn(units).part(lengthM);
   const fill = design.layers.reduce((sum, layer) => sum + layer.thicknessM, 0);
   const air = design.airGapM + (design.kind === 'porous' ? 0 : design.clearanceM);
   return [

@@ -7,7 +7,7 @@ import type { Verdict } from '../decay/verdict';
 import { bandName } from '../quantity/bands';
 import { applyEdit, type Edit } from '../room/edits';
 import { faceName } from '../room/faces';
-import { finishName } from '../room/finishes';
+import { quotableName } from '../room/finishes';
 import { takesText } from '../room/mounting';
 import { freeSpace } from '../room/space';
 import type { FindingContext } from './context';
@@ -107,7 +107,9 @@ function finishRemedy(context: FindingContext, { changes }: Refinishing): Remedy
   const changed = applyEdit(project, edit);
   const after = decayOf(changed, freeSpace(changed.room));
   const what = changes
-    .map(({ face, finish }) => `the ${faceName(face)} with "${finishName(finish, measures.units)}"`)
+    .map(
+      ({ face, finish }) => `the ${faceName(face)} with "${quotableName(finish, measures.units)}"`,
+    )
     .join(' and ');
   const takes = changes.flatMap(({ face, finish }) => {
     const text = takesText(finish, face, measures);

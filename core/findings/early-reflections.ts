@@ -3,7 +3,7 @@
 import { bandName } from '../quantity/bands';
 import type { LengthUnits } from '../quantity/length';
 import { faceName } from '../room/faces';
-import { finishLookup, finishName, type FacePlace } from '../room/finishes';
+import { finishLookup, quotableName, type FacePlace } from '../room/finishes';
 import { placeOf } from '../room/mounting';
 import type { Patch, Project } from '../room/project';
 import { referencePlace } from '../room/seats';
@@ -139,7 +139,7 @@ type Words = Pick<FindingContext, 'project' | 'measures'>;
 
 const nameOf = ({ project, measures }: Words, { finish }: Patch): string => {
   const known = finishLookup(project)(finish);
-  return known ? finishName(known, measures.units) : finish;
+  return known ? quotableName(known, measures.units) : finish;
 };
 
 /** The treatment in a sentence: what to do, where, and what it leaves. */

@@ -9,12 +9,16 @@ import { shapeGrid, SLIVER_M, type MovedFace, type ShapeRefusal } from '../shape
 import type { FindingContext } from './context';
 import type { Draft, Finding, Remedy } from './finding';
 
-export function fittingFindings({ project, lengthText }: FindingContext): readonly Draft[] {
+export function fittingFindings({
+  project,
+  lengthText,
+  measures,
+}: FindingContext): readonly Draft[] {
   const { size, solids } = project.room;
   if (solids.length === 0) return [];
   const gridded = shapeGrid(size, solids);
   return [
-    ...(gridded.ok ? slivers(project, gridded.grid.moved, lengthText) : []),
+    ...(gridded.ok ? slivers(project, gridded.grid.moved, measures) : []),
     ...(gridded.ok ? [] : [refusalFinding(gridded.refusal)]),
     ...solids.flatMap((solid) => stickingOut(project, solid, lengthText)),
   ];
@@ -116,7 +120,7 @@ export function simplifiedFinding(
 function slivers(
   project: Project,
   moved: readonly MovedFace[],
-  lengthText: FindingContext['lengthText'],
+  { about, length: lengthText }: Measures,
 ): readonly Finding[] {
   // Neighbours meet in the middle, so all are put right at once.
   const solids = project.room.solids.map((solid, n) =>
@@ -132,7 +136,7 @@ function slivers(
         severity: 'note',
         subject: 'fittings',
         where: `${solid.kind} ${solid.id}`,
-        message: `It leaves or is a layer thinner than ${lengthText(SLIVER_M)}: in the modes its face counts ${lengthText(most)} from where it is drawn. Volume and areas stay exact.`,
+        message: `It leaves or is a layer thinner than ${about(SLIVER_M)}: in the modes its face counts ${lengthText(most)} from where it is drawn. Volume and areas stay exact.`,
         figureName: 'moved in the modes',
         value: most,
         limit: SLIVER_M,
@@ -144,7 +148,7 @@ function slivers(
                 text: 'Line faces up that nearly touch.',
                 edit: { kind: 'solids', solids, what: 'line up fittings' },
               }
-            : { text: `Take it away, or make it at least ${lengthText(LEAST_EXTENT_M)} thick.` },
+            : { text: `Take it away, or make it at least ${about(LEAST_EXTENT_M)} thick.` },
         ],
         place: { kind: 'solid', id: solid.id },
       },

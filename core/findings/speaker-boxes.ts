@@ -104,13 +104,13 @@ function hides(
 
 /** How far, and what its angle is there. */
 function slideText(
-  { lengthText, speakers }: FindingContext,
+  { measures, speakers }: FindingContext,
   speaker: PlacedSpeaker,
   channel: Channel | undefined,
   place: Point,
 ): string {
   const ears = speakers.listening;
-  const by = lengthText(distanceM(place, speaker.position));
+  const by = measures.rounded(distanceM(place, speaker.position));
   const off = ears && channel ? degreesOutside(directionFrom(ears, place), channel) : 0;
   const now = ears && channel ? degreesOutside(directionFrom(ears, speaker.position), channel) : 0;
   const cost =

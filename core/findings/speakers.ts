@@ -40,7 +40,7 @@ function atEars(context: FindingContext, speaker: SpeakerResult, channel: Channe
     severity: 'fault',
     subject: 'speakers',
     ...aboutChannel(channel),
-    message: `${channel.name} stands ${context.lengthText(speaker.distanceM)} from the ears at the reference place: its angle, delay and level say nothing.`,
+    message: `${channel.name} stands ${context.measures.rounded(speaker.distanceM)} from the ears at the reference place: its angle, delay and level say nothing.`,
     figureName: 'from the ears',
     value: speaker.distanceM,
     limit: LEAST_DISTANCE_M,

@@ -40,7 +40,7 @@ function outside({ project, lengthText }: FindingContext, { id, position }: Subw
 
 /** What its box is in the way of; a loudspeaker tells of that itself. */
 function inTheWayOf(context: FindingContext, { id, position }: Subwoofer): readonly Finding[] {
-  const { project, lengthText } = context;
+  const { project, measures } = context;
   const others = project.speakers.subwoofers.filter((sub) => sub.id !== id);
   const boxM = assumedBoxM(project, position);
   const obstacle = obstacleOf(project, position, boxM, others);
@@ -54,7 +54,7 @@ function inTheWayOf(context: FindingContext, { id, position }: Subwoofer): reado
       severity: forPeople ? 'warning' : 'note',
       subject: 'bass',
       where: `subwoofer ${id}`,
-      message: `Its box, taken as ${lengthText(boxM)} each way with this place in the middle, ${wordsOf(obstacle)}.`,
+      message: `Its box, taken as ${measures.about(boxM)} each way with this place in the middle, ${wordsOf(obstacle)}.`,
       figureName: '',
       value: null,
       limit: null,
@@ -64,7 +64,7 @@ function inTheWayOf(context: FindingContext, { id, position }: Subwoofer): reado
         moveSubwoofer(
           project,
           id,
-          (byM) => `Move it by ${lengthText(byM)}, to the nearest place that is clear.`,
+          (byM) => `Move it by ${measures.rounded(byM)}, to the nearest place that is clear.`,
         ),
       ],
       place: { kind: 'subwoofer', id },

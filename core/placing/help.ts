@@ -1,6 +1,7 @@
 /** Why a channel has no place, and what would give it one: found by trying. */
 
-import { formatLength, roundLength, type LengthUnits } from '../quantity/length';
+import { roundLength, type LengthUnits } from '../quantity/length';
+import { measuresIn } from '../quantity/measures';
 import { applyEdit, type Edit } from '../room/edits';
 import { MOUNTS, type Project } from '../room/project';
 import { MOUNT_NAMES } from '../speakers/mount-names';
@@ -94,7 +95,7 @@ function byRow(
       const edit: Edit = { kind: 'row', id: row.id, change: { y } };
       if (!hasPlace(applyEdit(project, edit), channel.label, options)) continue;
       const way = sign === 1 ? 'towards the back' : 'towards the screen';
-      const much = formatLength(step * ROW_STEP_M, units);
+      const much = measuresIn(units).length(step * ROW_STEP_M);
       const number = project.seating.rows.indexOf(row) + 1;
       return [{ text: `Move row ${number} by ${much} ${way}: then it has a place.`, edit }];
     }

@@ -1,6 +1,7 @@
 /** What the chosen places cost, in words and figures. */
 
-import { formatLength, type LengthUnits } from '../quantity/length';
+import type { LengthUnits } from '../quantity/length';
+import { measuresIn } from '../quantity/measures';
 import { USUAL_BOX_M } from '../speakers/box';
 import { directionFrom } from '../speakers/direction';
 import { degreesOutside } from '../speakers/judge';
@@ -56,7 +57,7 @@ function behindScreen(
   if (place.mount !== 'behind-screen') return [];
   const known = project.speakers.placed.find(({ channel }) => channel === place.channel);
   const depthM = (known?.boxM ?? USUAL_BOX_M)[2];
-  const text = `${name} plays through the picture: it needs a screen that lets sound through, and ${formatLength(depthM, units)} of depth behind it for its box, in a false wall or in the wall.`;
+  const text = `${name} plays through the picture: it needs a screen that lets sound through, and ${measuresIn(units).about(depthM)} of depth behind it for its box, in a false wall or in the wall.`;
   return [{ kind: 'screen', channel: place.channel, text, value: depthM, unit: 'm' }];
 }
 
@@ -102,7 +103,7 @@ function uneven(
   const deg = unevenDeg(place.direction, twin.direction);
   if (deg < TOLD_DEG) return [];
   const at = ({ direction: { azimuthDeg, elevationDeg, distanceM } }: Candidate): string =>
-    `${azimuthDeg.toFixed(0)} degrees, ${elevationDeg.toFixed(0)} up, ${formatLength(distanceM, units)}`;
+    `${azimuthDeg.toFixed(0)} degrees, ${elevationDeg.toFixed(0)} up, ${measuresIn(units).rounded(distanceM)}`;
   const text = `${nameOf(place.channel)} and ${nameOf(twin.channel)} do not mirror each other (${at(place)}; ${at(twin)}).`;
   return [{ kind: 'uneven', channel: place.channel, text, value: deg, unit: 'deg' }];
 }

@@ -15,6 +15,8 @@ export interface Measures {
   readonly length: (lengthM: number) => string;
   /** The size of a part, metres: `60 cm`, `12 mm`, or `2' 0"`, `1/2"`. */
   readonly part: (lengthM: number) => string;
+  /** A limit, metres: as it is where it stands on the tape, else to a handy figure. */
+  readonly limit: (lengthM: number) => string;
   /** A computed length that nobody sets by tape, metres: to a centimetre or half an inch. */
   readonly rounded: (lengthM: number) => string;
   /** A rule or an estimate, metres, to a handy figure: `2 cm`, `1.2 m`, or `3/4"`, `4' 0"`. */
@@ -58,6 +60,7 @@ const METRIC: Measures = {
       ? `${millimetres / 10} cm`
       : `${millimetres} mm`;
   },
+  limit: (lengthM) => formatLength(lengthM, 'metric'),
   rounded: (lengthM) => formatLength(Math.round(lengthM * 100) / 100, 'metric'),
   about: (lengthM) => {
     if (lengthM >= 0.995) return `${Number(lengthM.toFixed(1))} m`;
@@ -82,6 +85,13 @@ const IMPERIAL: Measures = {
     Math.abs(lengthM) < 2 * METRES_PER_FOOT - METRES_PER_INCH / 32
       ? inchesAlone(lengthM)
       : formatLength(lengthM, 'imperial'),
+  limit: (lengthM) => {
+    const sixteenths = (lengthM / METRES_PER_INCH) * 16;
+    // Lengths are kept to a hundredth of a millimetre: within 0.004 of a sixteenth.
+    return Math.abs(sixteenths - Math.round(sixteenths)) < 0.005
+      ? formatLength(lengthM, 'imperial')
+      : IMPERIAL.about(lengthM);
+  },
   rounded: (lengthM) => formatLength(lengthM, 'imperial', 2),
   about: (lengthM) => {
     const inches = lengthM / METRES_PER_INCH;

@@ -34,7 +34,7 @@ export function tables(
     { name: 'decay.csv', text: csv(withFeet(decayRows(analysis), isFeet ? DECAY_IN_FEET : [])) },
     {
       name: 'materials.csv',
-      text: csv(withFeet(materialRows(project, analysis), isFeet ? MATERIALS_IN_FEET : [])),
+      text: csv(withFeet(materialRows(project, analysis, units), isFeet ? MATERIALS_IN_FEET : [])),
     },
     { name: 'analysis.json', text: `${escapedInJson(JSON.stringify(analysis, null, 2))}\n` },
   ];
@@ -231,16 +231,16 @@ function decayRows(analysis: Analysis): readonly Cell[][] {
   ];
 }
 
-function materialRows(project: Project, analysis: Analysis): readonly Cell[][] {
+function materialRows(project: Project, analysis: Analysis, units: LengthUnits): readonly Cell[][] {
   const lookup = finishLookup(project);
   return [
     ['face', 'finish', 'name', 'area_m2', 'source'],
     ...analysis.geometry.surfaces.map((surface) => [
       surface.face,
       surface.finish,
-      lookup(surface.finish)?.name ?? '',
+      lookup(surface.finish)?.names[units] ?? '',
       round(surface.areaM2, 3),
-      lookup(surface.finish)?.source ?? '',
+      lookup(surface.finish)?.sources[units] ?? '',
     ]),
   ];
 }

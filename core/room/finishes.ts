@@ -46,6 +46,10 @@ export function finishLookup(
   return (id) => own.get(id) ?? BY_ID.get(id);
 }
 
+/** Name of `finish` to stand within quotation marks: inches are told in letters. */
+export const quotableName = (finish: Finish, units: LengthUnits): string =>
+  finishName(finish, units).replaceAll('"', ' in');
+
 /** Name of `finish` with its sizes in `units`. */
 export const finishName = (finish: Finish, units: LengthUnits): string => finish.names[units];
 

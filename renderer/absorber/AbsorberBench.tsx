@@ -5,7 +5,8 @@ import { cavityDepthM, DESIGN_KINDS, type Design } from '../../core/absorbers/de
 import { frequencyText } from '../../core/absorbers/design-notes';
 import { holeOpenArea, slotOpenArea } from '../../core/absorbers/facing';
 import { readDesign } from '../../core/absorbers/read-design';
-import { formatLength, type LengthUnits } from '../../core/quantity/length';
+import type { LengthUnits } from '../../core/quantity/length';
+import { measuresIn } from '../../core/quantity/measures';
 import { Choice } from '../controls/Choice';
 import { SelectField } from '../controls/SelectField';
 import { useProject, useSession } from '../state/session';
@@ -108,7 +109,7 @@ function figuresOf(
   return [
     [
       design.kind === 'membrane' ? 'Depth without the panel' : 'Depth off the wall',
-      formatLength(cavityDepthM(design) + panelM, units),
+      measuresIn(units).part(cavityDepthM(design) + panelM),
       'sum of all layers',
     ],
     ...(open === null

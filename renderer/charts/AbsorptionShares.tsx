@@ -5,8 +5,10 @@ import type { DecayBand } from '../../core/decay/decay';
 import { itemOf } from '../../core/decay/objects';
 import { bandName, OCTAVES_HZ } from '../../core/quantity/bands';
 import { faceName } from '../../core/room/faces';
-import { finishLookup } from '../../core/room/finishes';
+import { finishLookup, finishName } from '../../core/room/finishes';
+import { measuresIn, type Measures } from '../../core/quantity/measures';
 import type { Project } from '../../core/room/project';
+import { useSession } from '../state/session';
 
 export interface AbsorptionSharesProps {
   readonly band: DecayBand;
@@ -15,7 +17,8 @@ export interface AbsorptionSharesProps {
 }
 
 export function AbsorptionShares({ band, project, onChoose }: AbsorptionSharesProps): ReactElement {
-  const rows = shares(band, project);
+  const measures = useSession((session) => measuresIn(session.units));
+  const rows = shares(band, project, measures);
   const total = rows.reduce((sum, row) => sum + (row.areaM2 ?? 0), 0);
   const most = Math.max(0.001, ...rows.map((row) => row.areaM2 ?? 0));
   return (
@@ -38,7 +41,7 @@ export function AbsorptionShares({ band, project, onChoose }: AbsorptionSharesPr
             ))}
           </select>
         </label>
-        <span className="readout">{total.toFixed(1)} m²</span>
+        <span className="readout">{measures.area(total)}</span>
       </figcaption>
       <ol className="shares" tabIndex={0} aria-label="What absorbs">
         {rows.map((row) => (
@@ -51,7 +54,7 @@ export function AbsorptionShares({ band, project, onChoose }: AbsorptionSharesPr
               <rect width={((row.areaM2 ?? 0) / most) * 100} height="8" />
             </svg>
             <span className="share-figure">
-              {row.areaM2 === null ? 'no figure' : `${row.areaM2.toFixed(2)} m²`}
+              {row.areaM2 === null ? 'no figure' : measures.area(row.areaM2)}
             </span>
           </li>
         ))}
@@ -68,15 +71,16 @@ interface Share {
   readonly areaM2: number | null;
 }
 
-function shares(band: DecayBand, project: Project): readonly Share[] {
+function shares(band: DecayBand, project: Project, measures: Measures): readonly Share[] {
   const lookup = finishLookup(project);
   const surfaces = band.surfaces.map((surface): Share => {
-    const name = lookup(surface.finish)?.name ?? surface.finish;
+    const finish = lookup(surface.finish);
+    const name = finish ? finishName(finish, measures.units) : surface.finish;
     return {
       key: `${surface.face}|${surface.patch ?? ''}`,
       what: surface.patch ? `${faceName(surface.face)}, ${surface.patch}` : faceName(surface.face),
       detail: name,
-      title: `${name}: ${surface.areaM2.toFixed(2)} m² of ${surface.coefficient ?? 'no figure'}`,
+      title: `${name}: ${measures.area(surface.areaM2)} of ${surface.coefficient ?? 'no figure'}`,
       areaM2: surface.coefficient === null ? null : surface.areaM2 * surface.coefficient,
     };
   });

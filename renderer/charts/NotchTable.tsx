@@ -2,7 +2,8 @@
 
 import { useEffect, useRef, type ReactElement, type ReactNode } from 'react';
 import { faceName } from '../../core/room/faces';
-import { formatLength, type LengthUnits } from '../../core/quantity/length';
+import type { LengthUnits } from '../../core/quantity/length';
+import { measuresIn } from '../../core/quantity/measures';
 import { MINDED_HZ, notchAdvice } from '../../core/reflections/notch-remedy';
 import { FaceMark } from './FaceMark';
 import type { WallNotch } from '../speakers/use-walls';
@@ -92,8 +93,8 @@ function NotchRows(props: {
             <FaceMark kind={inCurve ? 'notch' : 'far-notch'} /> {faceName(hit.face)}
           </button>
         </th>
-        <td>{formatLength(fromFaceM, units)}</td>
-        <td>{formatLength(differenceM, units)}</td>
+        <td>{measuresIn(units).rounded(fromFaceM)}</td>
+        <td>{measuresIn(units).rounded(differenceM)}</td>
         <td>{notchHz === null ? 'none' : `${notchHz.toFixed(0)} Hz`}</td>
         <td>−{Math.abs(depthDb).toFixed(1)} dB</td>
       </tr>
@@ -111,5 +112,5 @@ function adviceText({ remedy, notchHz }: WallNotch, units: LengthUnits): string 
   const [low, high] = MINDED_HZ;
   if (!remedy)
     return `It lies ${notchHz < low ? `below ${low}` : `above ${high}`} Hz, where a notch is minded less: nothing has to move for it.`;
-  return notchAdvice(remedy, (lengthM) => formatLength(lengthM, units)).join(' ');
+  return notchAdvice(remedy, measuresIn(units).about).join(' ');
 }

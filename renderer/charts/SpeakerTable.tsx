@@ -1,7 +1,8 @@
 /** Angle, distance, delay and level of each loudspeaker, to read and to type into a receiver. */
 
 import type { ReactElement } from 'react';
-import { formatLength, type LengthUnits } from '../../core/quantity/length';
+import type { LengthUnits } from '../../core/quantity/length';
+import { measuresIn } from '../../core/quantity/measures';
 import type { SpeakerResult } from '../../core/speakers/judge';
 import type { Layout } from '../../core/speakers/layouts';
 import { scrollable } from '../controls/scrollable';
@@ -59,7 +60,7 @@ export function SpeakerTable(props: SpeakerTableProps): ReactElement {
                     {channel ? (from === to ? `${from}°` : `${from} to ${to}°`) : 'none'}
                   </td>
                   <td className="wide-cell">{speaker.elevationDeg.toFixed(1)}°</td>
-                  <td>{formatLength(speaker.distanceM, units)}</td>
+                  <td>{measuresIn(units).rounded(speaker.distanceM)}</td>
                   <td>{speaker.delayMs.toFixed(2)} ms</td>
                   <td>{speaker.levelDb.toFixed(1)} dB</td>
                 </tr>

@@ -2,7 +2,7 @@
 
 import type { ReactElement } from 'react';
 import type { Finding } from '../../core/findings/finding';
-import { formatLength, type LengthUnits } from '../../core/quantity/length';
+import { measuresIn, type Measures } from '../../core/quantity/measures';
 import { minused } from '../charts/signed';
 import { useSession } from '../state/session';
 import { usePrinting } from '../sheet/paper';
@@ -16,7 +16,7 @@ interface FindingItemProps {
 }
 
 export function FindingItem({ finding, open, onChoose }: FindingItemProps): ReactElement {
-  const units = useSession((session) => session.units);
+  const measures = useSession((session) => measuresIn(session.units));
   const onPaper = usePrinting();
   return (
     <li className={open ? 'finding open' : 'finding'} data-finding={finding.id}>
@@ -26,14 +26,16 @@ export function FindingItem({ finding, open, onChoose }: FindingItemProps): Reac
         {finding.value === null ? null : (
           <span className="finding-figure">
             <small>{finding.figureName}</small>
-            <span>{figure(finding.value, finding.unit, units)}</span>
+            <span>{figure(finding.value, finding.unit, measures)}</span>
           </span>
         )}
       </button>
       <div className="finding-more">
         <p>{finding.message}</p>
         <p className="finding-limit">
-          {finding.limit === null ? '' : `Limit ${figure(finding.limit, finding.unit, units)}. `}
+          {finding.limit === null
+            ? ''
+            : `Limit ${figure(finding.limit, finding.unit, measures, true)}. `}
           Source: {finding.source}.
         </p>
         {finding.caution === undefined ? null : <p className="caution">{finding.caution}</p>}
@@ -44,9 +46,14 @@ export function FindingItem({ finding, open, onChoose }: FindingItemProps): Reac
 }
 
 /** A finding's figure with its unit, lengths in the person's units. */
-export function figure(value: number | null, unit: string, units: LengthUnits): string {
+export function figure(
+  value: number | null,
+  unit: string,
+  { length, limit }: Measures,
+  isLimit = false,
+): string {
   if (value === null) return '';
-  if (unit === 'm') return formatLength(value, units);
+  if (unit === 'm') return isLimit ? limit(value) : length(value);
   if (unit === 'deg') return `${value.toFixed(1)}°`;
   if (unit === 's') return `${value.toFixed(2)} s`;
   if (unit === 'Hz') return `${value.toFixed(1)} Hz`;

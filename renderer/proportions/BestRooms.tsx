@@ -2,6 +2,7 @@
 
 import { useEffect, type ReactElement } from 'react';
 import { formatLength, type LengthUnits } from '../../core/quantity/length';
+import { measuresIn } from '../../core/quantity/measures';
 import type { ShellSize } from '../../core/room/project';
 import { isSame } from '../../core/room/same';
 import { previewRow, usePreview } from '../state/preview';
@@ -114,7 +115,7 @@ export function BestRooms(): ReactElement {
                         Use
                       </button>
                     </th>
-                    <td>{room.floorM2.toFixed(1)} m²</td>
+                    <td>{measuresIn(units).area(room.floorM2)}</td>
                     <td>{room.unevennessHz.toFixed(0)} Hz</td>
                   </tr>
                 );

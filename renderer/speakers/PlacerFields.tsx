@@ -13,7 +13,7 @@ import { usePlacer, type Studs } from './placer-store';
 const STUDS: readonly { readonly value: Studs; readonly label: string }[] = [
   { value: 'any', label: 'anywhere on the wall' },
   { value: 'imperial', label: 'studs 16 in on centres' },
-  { value: 'metric', label: 'studs 400 mm on centres' },
+  { value: 'metric', label: 'metric studs, 40 cm on centres' },
 ];
 
 export function PlacerFields(): ReactElement {

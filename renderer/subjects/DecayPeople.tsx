@@ -3,6 +3,7 @@
 import type { ReactElement } from 'react';
 import { itemOf, ITEMS } from '../../core/decay/objects';
 import type { RoomObject } from '../../core/room/project';
+import { measuresIn } from '../../core/quantity/measures';
 import { seatsOf } from '../../core/room/seats';
 import { NumberField } from '../controls/NumberField';
 import { SelectField } from '../controls/SelectField';
@@ -73,6 +74,8 @@ function ObjectFields(props: {
 }): ReactElement {
   const { object, number, onChange, onDelete } = props;
   const item = itemOf(object.item);
+  const at500 = item?.absorptionM2['500'];
+  const measures = useSession((session) => measuresIn(session.units));
   const options = ITEMS.map((known) => ({
     value: known.id,
     label: known.howKnown === 'memory' ? `${known.name} (from memory)` : known.name,
@@ -85,7 +88,7 @@ function ObjectFields(props: {
         value={object.item}
         title={
           item &&
-          `${item.source}; ${item.howKnown === 'memory' ? 'from memory' : 'read in a transcription of it'}. At 500 Hz ${item.absorptionM2['500'] ?? 'no figure'} m² each.`
+          `${item.source}; ${item.howKnown === 'memory' ? 'from memory' : 'read in a transcription of it'}. At 500 Hz ${at500 === undefined ? 'no figure' : measures.area(at500)} each.`
         }
         groups={[{ heading: '', options: item ? options : [unknown, ...options] }]}
         onChange={(next) => onChange({ ...object, item: next })}
