@@ -11,7 +11,7 @@ export interface TargetBand {
 
 export const BS1116_SOURCE = 'ITU-R BS.1116-3, 8.2 (mask from memory)';
 export const HOME_CINEMA_SOURCE =
-  'trade rule for home cinemas: 0.3 s in 100 m³ (3,530 cu ft), as the cube root of the volume, within 25 %, 250 Hz to 4 kHz, kept in 0.2 to 0.5 s (Sound & Vision; Acoustic Frontiers)';
+  'trade rule for home cinemas (common practice): 0.3 s at 100 m³ (3,531 cu ft), longer with the cube root of the volume, kept in 0.2 to 0.5 s; within 25 %, 250 Hz to 4 kHz';
 
 /** Percent by which a decay may leave the person's own target where they name no other. */
 export const OWN_TOLERANCE_PERCENT = 25;

@@ -6,6 +6,7 @@ import { bandMark, COMMON_OCTAVES_HZ } from '../../core/quantity/bands';
 import type { Target } from '../../core/room/project';
 import { Choice } from '../controls/Choice';
 import { NumberField } from '../controls/NumberField';
+import { Term } from '../glossary/Term';
 import { useAnalysis, useProject, useSession } from '../state/session';
 import { DecayGroup } from './DecayGroup';
 
@@ -33,13 +34,9 @@ export function DecayTarget(): ReactElement {
         legend="Judge the decay by"
         hideLegend
         options={[
-          { value: 'bs1116', label: 'Listening room', title: targetSource({ kind: 'bs1116' }) },
-          {
-            value: 'home-cinema',
-            label: 'Home cinema',
-            title: targetSource({ kind: 'home-cinema' }),
-          },
-          { value: 'custom', label: 'My own', title: 'Your own time per octave' },
+          { value: 'home-cinema', label: 'Home cinema' },
+          { value: 'bs1116', label: 'Listening room' },
+          { value: 'custom', label: 'My own' },
         ]}
         value={target.kind}
         onChange={choose}
@@ -73,7 +70,14 @@ export function DecayTarget(): ReactElement {
           />
         </>
       ) : null}
-      <p className="hint">{targetSource(target).replaceAll(' %', '\u00a0%')}.</p>
+      <p className="hint">
+        {target.kind === 'custom' ? null : (
+          <>
+            <Term id={target.kind === 'bs1116' ? 'bs1116' : 'homeCinemaTarget'} />:{' '}
+          </>
+        )}
+        {targetSource(target).replaceAll(' %', '\u00a0%')}.
+      </p>
     </DecayGroup>
   );
 }
