@@ -19,6 +19,7 @@ import './style/speakers.css';
 import './style/broken.css';
 import './style/narrow.css';
 import './style/glossary.css';
+import './style/finishes.css';
 import './style/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

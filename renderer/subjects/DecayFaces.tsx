@@ -1,24 +1,26 @@
 /** The finish of each shell face, and where its figures come from. */
 
 import type { ReactElement } from 'react';
-import { finishLookup } from '../../core/room/finishes';
-import { FACES } from '../../core/room/project';
-import { SelectField } from '../controls/SelectField';
+import { faceName } from '../../core/room/faces';
+import { finishLookup, finishName } from '../../core/room/finishes';
+import { FACES, type Face } from '../../core/room/project';
+import { FinishField } from '../finishes/FinishField';
+import type { FinishSpot } from '../finishes/finish-list';
 import { useProject, useSession } from '../state/session';
-import {
-  coefficientLine,
-  faceLabel,
-  finishGroups,
-  sourceLine,
-  UNCERTAINTY_LINE,
-} from './decay-finishes';
+import { coefficientLine, sourceLine, UNCERTAINTY_LINE } from '../finishes/finish-words';
+import { faceLabel } from './decay-finishes';
 import { DecayGroup } from './DecayGroup';
+
+/** One object a face: the chooser computes anew only where its spot changes. */
+const SPOTS = Object.fromEntries(
+  FACES.map((face) => [face, { kind: 'face', face }]),
+) as unknown as Readonly<Record<Face, FinishSpot>>;
 
 export function DecayFaces(): ReactElement {
   const project = useProject();
   const change = useSession((session) => session.change);
+  const units = useSession((session) => session.units);
   const lookup = finishLookup(project);
-  const groups = finishGroups(project);
   const used = [
     ...new Set([
       ...FACES.map((face) => project.room.finishes[face]),
@@ -29,12 +31,12 @@ export function DecayFaces(): ReactElement {
   return (
     <DecayGroup title="Faces" open>
       {FACES.map((face) => (
-        <SelectField
+        <FinishField
           key={face}
           label={faceLabel(face)}
+          of={`the ${faceName(face)}`}
           value={project.room.finishes[face]}
-          title={sourceLine(lookup(project.room.finishes[face]))}
-          groups={groups}
+          spot={SPOTS[face]}
           onChange={(id) => change({ kind: 'finish', face, finish: id })}
         />
       ))}
@@ -43,7 +45,8 @@ export function DecayFaces(): ReactElement {
         <ul>
           {used.map((finish) => (
             <li key={finish.id}>
-              <b>{finish.name}</b> {coefficientLine(finish)}. <i>{sourceLine(finish)}</i>
+              <b>{finishName(finish, units)}</b> {coefficientLine(finish)}.{' '}
+              <i>{sourceLine(finish, units)}</i>
             </li>
           ))}
         </ul>

@@ -11,7 +11,7 @@ import { TypedField } from '../controls/TypedField';
 import { useProject, useSession } from '../state/session';
 import { useBenchOpen } from './bench-open';
 import { CoefficientField } from './CoefficientField';
-import { UNCERTAINTY_LINE } from './decay-finishes';
+import { UNCERTAINTY_LINE } from '../finishes/finish-words';
 import { DecayGroup } from './DecayGroup';
 import { freeId } from '../../core/room/free-id';
 

@@ -1,18 +1,19 @@
 /** One patch: its face, finish, and rectangle from the corner along the face's two axes. */
 
-import type { ReactElement } from 'react';
+import { useMemo, type ReactElement } from 'react';
 import { faceBounds, freePatch } from '../../core/room/free-rect';
 import { roundLength } from '../../core/quantity/length';
 import { faceAxes, patchSide, type Axis } from '../../core/room/faces';
-import { finishLookup } from '../../core/room/finishes';
 import { farCorner } from '../../core/room/point';
 import { hingeOf, isDoor } from '../../core/room/openings';
 import { FACES, HINGES, SWINGS, type Patch, type Swing } from '../../core/room/project';
 import { LengthField } from '../controls/LengthField';
 import { useBroughtIntoView } from '../controls/use-brought-into-view';
 import { SelectField } from '../controls/SelectField';
+import { FinishField } from '../finishes/FinishField';
+import type { FinishSpot } from '../finishes/finish-list';
 import { useProject } from '../state/session';
-import { faceLabel, finishGroups, sourceLine } from './decay-finishes';
+import { faceLabel } from './decay-finishes';
 
 const FROM: Readonly<Record<Axis, string>> = {
   0: 'from the left wall',
@@ -39,6 +40,10 @@ export function DecayPatchFields(props: DecayPatchFieldsProps): ReactElement {
   const { patch, onChange, onRemove } = props;
   const project = useProject();
   const { room } = project;
+  const spot = useMemo<FinishSpot>(
+    () => ({ kind: 'patch', id: patch.id, face: patch.face }),
+    [patch.id, patch.face],
+  );
   const onSolid = patch.face.includes(':');
   const [u, v] = faceAxes(patchSide(patch.face));
   const [u0, v0, u1, v1] = patch.rect;
@@ -73,11 +78,11 @@ export function DecayPatchFields(props: DecayPatchFieldsProps): ReactElement {
           onChange={toFace}
         />
       )}
-      <SelectField
+      <FinishField
         label="Finish"
+        of={patch.id}
         value={patch.finish}
-        title={sourceLine(finishLookup(project)(patch.finish))}
-        groups={finishGroups(project)}
+        spot={spot}
         onChange={(finish) => onChange({ ...patch, finish }, `finish of ${patch.id}`, null)}
       />
       {isDoor(patch) ? <DoorFields patch={patch} onChange={onChange} /> : null}

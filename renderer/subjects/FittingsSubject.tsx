@@ -13,7 +13,6 @@ import { SurfaceTable } from '../charts/SurfaceTable';
 import { Choice } from '../controls/Choice';
 import { EvidenceTabs } from '../controls/EvidenceTabs';
 import { LengthField } from '../controls/LengthField';
-import { SelectField } from '../controls/SelectField';
 import { LIMITS_HZ, useBuilt } from '../field/built-store';
 import { useShownModes } from '../field/use-painting';
 import { useBroughtIntoView } from '../controls/use-brought-into-view';
@@ -21,7 +20,8 @@ import { changeFittings, withSolid } from '../fittings/change-fittings';
 import { removeThing } from '../fittings/chosen';
 import { useAnalysis, useProject, useSession } from '../state/session';
 import { DecayPatches } from './DecayPatches';
-import { finishGroups } from './decay-finishes';
+import { FinishField } from '../finishes/FinishField';
+import type { FinishSpot } from '../finishes/finish-list';
 
 export function FittingsInputs(): ReactElement {
   const project = useProject();
@@ -100,6 +100,7 @@ function FittingFields({ solid }: { readonly solid: Solid }): ReactElement {
   const change = (next: Solid, gesture: string | null): boolean =>
     changeFittings(withSolid(solids, next), `${solid.id}`, gesture);
 
+  const spot = useMemo<FinishSpot>(() => ({ kind: 'solid', id: solid.id }), [solid.id]);
   const box = useBroughtIntoView<HTMLDivElement>(solid.id);
   return (
     <div className="place" ref={box}>
@@ -116,10 +117,11 @@ function FittingFields({ solid }: { readonly solid: Solid }): ReactElement {
           onChange={(valueM, gesture) => change(field.set(valueM), gesture)}
         />
       ))}
-      <SelectField
+      <FinishField
         label="Finish"
+        of={solid.id}
         value={solid.finish}
-        groups={finishGroups(project)}
+        spot={spot}
         onChange={(finish) => change({ ...solid, finish }, null)}
       />
       <button

@@ -52,6 +52,13 @@ export async function savedText(page: Page): Promise<string> {
   return Buffer.concat(parts).toString('utf8');
 }
 
+/** Take the first finish that the chooser of the field `name` finds by `query`. */
+export async function chooseFinish(page: Page, name: RegExp, query: string): Promise<void> {
+  await page.getByRole('button', { name }).click();
+  await page.getByRole('combobox', { name: 'Find' }).fill(query);
+  await page.keyboard.press('Enter');
+}
+
 export interface OpenedWindow {
   readonly page: Page;
   readonly context: BrowserContext;
