@@ -56,7 +56,7 @@ function hayOf(finish: Finish): string {
   const known = hays.get(finish);
   if (known !== undefined) return known;
   const { metric, imperial } = finish.names;
-  const own = ` ${plain(`${metric} ${imperial} ${finish.category}`)} ${finish.id} `;
+  const own = ` ${plain(`${metric} ${imperial} ${finish.category}`)} ${plain(finish.id)} `;
   const marks = new Set(MARKS.filter(([word]) => own.includes(word)).map(([, mark]) => mark));
   const others = MARKS.filter(([, mark]) => marks.has(mark)).map(([word]) => word);
   const hay = `${own}${[...others, ...marks].join(' ')} `;

@@ -13,10 +13,11 @@ import {
   type ReactElement,
 } from 'react';
 import { outsideNowS } from '../../core/decay/finish-effect';
+import { bandMark } from '../../core/quantity/bands';
 import { Choice } from '../controls/Choice';
 import { useAnalysis, useProject, useSession } from '../state/session';
 import { FinishDetails } from './FinishDetails';
-import { FinishOption } from './FinishOption';
+import { FinishOption, GLANCE_HZ } from './FinishOption';
 import { finishList, type FinishOrder, type FinishSpot } from './finish-list';
 
 export interface FinishDialogProps {
@@ -37,7 +38,7 @@ export function FinishDialog(props: FinishDialogProps): ReactElement {
   const units = useSession((session) => session.units);
   const [query, setQuery] = useState('');
   const [order, setOrder] = useState<FinishOrder>('help');
-  const [activeId, setActive] = useState<string | null>(value);
+  const [activeId, setActive] = useState<string | null>(null);
   const dialog = useRef<HTMLDialogElement>(null);
   const id = useId();
   const groups = useMemo(
@@ -134,7 +135,15 @@ export function FinishDialog(props: FinishDialogProps): ReactElement {
           {groups.map((group, i) => (
             <div key={group.title} role="group" aria-labelledby={`${id}-group-${i}`}>
               <div className="finish-group" id={`${id}-group-${i}`} role="presentation">
-                {group.title} <span>{group.rows.length}</span>
+                <b>
+                  {group.title} <span>{group.rows.length}</span>
+                </b>
+                <span className="finish-bands" aria-hidden="true">
+                  {GLANCE_HZ.map((hz) => (
+                    <span key={hz}>{bandMark(hz)}</span>
+                  ))}
+                </span>
+                <span aria-hidden="true">to the target</span>
               </div>
               {group.rows.map((row) => (
                 <FinishOption

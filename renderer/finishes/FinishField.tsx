@@ -26,8 +26,12 @@ export function FinishField(props: FinishFieldProps): ReactElement {
   const finish = finishLookup(project)(value);
   const measures = measuresIn(units);
   const face = spot.kind === 'solid' ? 'front' : spot.face;
+  // What the face itself is made of needs no word about how it is fixed.
   const mounting = finish
-    ? [mountingText(finish, measures), takesText(finish, face, measures)]
+    ? [
+        finish.mount === 'face' ? null : mountingText(finish, measures),
+        takesText(finish, face, measures),
+      ]
         .filter((text) => text !== null)
         .join('; ')
     : 'no such finish';
@@ -41,11 +45,11 @@ export function FinishField(props: FinishFieldProps): ReactElement {
         className="finish-chosen"
         aria-haspopup="dialog"
         aria-labelledby={`${id}-label ${id}-name`}
-        aria-describedby={`${id}-mounting`}
+        aria-describedby={mounting === '' ? undefined : `${id}-mounting`}
         onClick={() => setOpen(true)}
       >
         <span id={`${id}-name`}>{finish ? finishName(finish, units) : value}</span>
-        <small id={`${id}-mounting`}>{mounting}</small>
+        {mounting === '' ? null : <small id={`${id}-mounting`}>{mounting}</small>}
       </button>
       {open ? (
         <FinishDialog

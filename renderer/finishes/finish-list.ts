@@ -81,12 +81,13 @@ export function finishList(input: FinishListInput): readonly FinishGroup[] {
   const found = findFinishes(query, [...own, ...FINISHES.filter(({ id }) => !ownIds.has(id))]);
   const market = units === 'metric' ? 'metric' : 'north-american';
   const groupOf = (finish: Finish): number => {
-    if (madeFor(finish, spot) !== null) return 4;
+    if (madeFor(finish, spot) !== null) return 5;
+    if (finish.category === 'Glass and doors' && spot.kind !== 'patch') return 4;
     if (finish.category === 'own') return 0;
     if (finish.shop !== true) return 2;
     return finish.builds === undefined || finish.builds === market ? 1 : 3;
   };
-  const groups: FinishRow[][] = [[], [], [], [], []];
+  const groups: FinishRow[][] = [[], [], [], [], [], []];
   const part = takes(spot);
   for (const finish of found) {
     const row = {
@@ -106,6 +107,7 @@ export function finishList(input: FinishListInput): readonly FinishGroup[] {
     'Sold in shops',
     'Others, as tested',
     `Sold in shops ${other}`,
+    'Doors, windows, openings',
     'For other faces',
   ]
     .map((title, i) => ({ title, rows: (groups[i] ?? []).sort(compare) }))

@@ -130,7 +130,7 @@ describe('how a finish is built', () => {
     expect(finishName(drywall, 'metric')).toBe(
       'Plasterboard 13 mm on 50 x 100 mm studs, 400 mm centres',
     );
-    expect(finishName(drywall, 'imperial')).toBe('Drywall 1/2" on 2x4 studs, 16" centres');
+    expect(finishName(drywall, 'imperial')).toBe('Drywall 1/2" on 2x4 studs, 16" on center');
     for (const one of FINISHES) {
       for (const text of [...Object.values(one.names), ...Object.values(one.sources)]) {
         expect(text).not.toMatch(/[{|}]/);
