@@ -40,6 +40,7 @@ export function FinishDialog(props: FinishDialogProps): ReactElement {
   const [order, setOrder] = useState<FinishOrder>('help');
   const [activeId, setActive] = useState<string | null>(null);
   const dialog = useRef<HTMLDialogElement>(null);
+  const search = useRef<HTMLInputElement>(null);
   const id = useId();
   const groups = useMemo(
     () => finishList({ project, analysis, spot, units, query, order }),
@@ -57,6 +58,8 @@ export function FinishDialog(props: FinishDialogProps): ReactElement {
   useEffect(() => {
     const element = dialog.current;
     if (element && !element.open) element.showModal();
+    // The browser gives the focus to the first button; the search field is what one came for.
+    search.current?.focus();
   }, []);
   const activeOption = active ? optionId(active.finish.id) : undefined;
   useEffect(() => {
@@ -104,7 +107,7 @@ export function FinishDialog(props: FinishDialogProps): ReactElement {
             <input
               type="text"
               role="combobox"
-              autoFocus
+              ref={search}
               autoComplete="off"
               spellCheck={false}
               placeholder="drywall, carpet, curtain, 2x4"

@@ -40,7 +40,8 @@ function Panel(): ReactElement {
           <label>
             Find a word
             <input
-              type="search"
+              type="text"
+              role="searchbox"
               value={query}
               onChange={(event) => setQuery(event.currentTarget.value)}
             />

@@ -68,7 +68,7 @@ describe.runIf(browserOrSkip())('the chooser of finishes, in the window', () => 
       (await options(page).first().locator('.finish-effect').innerText()) ?? '';
     expect(await nearer()).toMatch(/nearer|within/);
     const byHelp = await names();
-    await page.getByText('By name').click();
+    await page.getByRole('radio', { name: 'By name' }).check({ force: true });
     expect(await names()).not.toEqual(byHelp);
   });
 
