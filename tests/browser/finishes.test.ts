@@ -37,8 +37,8 @@ describe.runIf(browserOrSkip())('the chooser of finishes, in the window', () => 
     await find(page).fill('panel 4" mineral');
     await page.keyboard.press('Enter');
     expect(await page.getByRole('dialog').count()).toBe(0);
-    expect(await field(page).innerText()).toMatch(/^Mineral-wool panel 102 mm/);
-    expect(await page.locator(':focus').innerText()).toMatch(/^Mineral-wool panel/);
+    expect(await field(page).innerText()).toMatch(/^Rock-wool panel 100 mm/);
+    expect(await page.locator(':focus').innerText()).toMatch(/^Rock-wool panel/);
     await page.getByRole('button', { name: /Undo/ }).click();
     expect(await field(page).innerText()).toMatch(/^Plasterboard ceiling/);
   });
