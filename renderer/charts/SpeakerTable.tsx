@@ -23,7 +23,7 @@ export function SpeakerTable(props: SpeakerTableProps): ReactElement {
         Angles, distance, delay and level
         <span className="readout">{layout?.source}</span>
       </figcaption>
-      <div className="table-box" {...scrollable('Loudspeakers')}>
+      <div className="table-box" {...scrollable('Angles, distance, delay and level')}>
         <table>
           <thead>
             <tr>

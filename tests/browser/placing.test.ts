@@ -33,12 +33,14 @@ describe.runIf(browserOrSkip())('loudspeakers on surfaces, in the window', () =>
       .getByRole('group', { name: 'Loudspeaker' })
       .getByRole('button', { name: /Ls/ })
       .click();
-    const place = await page.getByLabel('Ls from the screen wall').inputValue();
+    const place = await page.getByRole('textbox', { name: 'Ls from the screen wall' }).inputValue();
     await page.getByLabel(/pinned/).check();
     await page.getByRole('button', { name: 'Place the loudspeakers' }).click();
     await page.getByText('4 placed').waitFor();
     expect(await page.getByText(/Centre goes below the picture/).count()).toBe(1);
-    expect(await page.getByLabel('Ls from the screen wall').inputValue()).toBe(place);
+    expect(await page.getByRole('textbox', { name: 'Ls from the screen wall' }).inputValue()).toBe(
+      place,
+    );
   });
 
   it('can be turned by arrow key past straight back, and the room still opens', async () => {

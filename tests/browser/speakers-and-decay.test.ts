@@ -10,7 +10,7 @@ describe.runIf(browserOrSkip())('speakers and decay, in the window', () => {
     await page.getByRole('button', { name: /Speakers/ }).click();
     const row = page.getByRole('row', { name: /Rs/ });
     expect(await row.innerText()).toMatch(
-      /-109\.5°\s+-120 to -100°\s+6\.8°\s+2\.115 m\s+3\.90 ms\s+-4\.3 dB/,
+      /-109\.5°\s+-120 to -100°\s+6\.8°\s+2\.11 m\s+3\.90 ms\s+-4\.3 dB/,
     );
     expect(await page.getByRole('row', { name: /△ Ls/ }).count()).toBe(1);
   });
