@@ -67,6 +67,12 @@ export function FinishDialog(props: FinishDialogProps): ReactElement {
       document.getElementById(activeOption)?.scrollIntoView({ block: 'nearest' });
   }, [activeOption, query, order]);
 
+  /** Closed by itself, the dialog gives the focus back to the field that it was opened from. */
+  const choose = (finishId: string): void => {
+    dialog.current?.close();
+    onChoose(finishId);
+  };
+
   const moves: Readonly<Record<string, number>> = {
     ArrowDown: at + 1,
     ArrowUp: at - 1,
@@ -80,7 +86,7 @@ export function FinishDialog(props: FinishDialogProps): ReactElement {
       setActive(rows[Math.min(rows.length - 1, Math.max(0, to))]?.finish.id ?? null);
     } else if (event.key === 'Enter' && active) {
       event.preventDefault();
-      onChoose(active.finish.id);
+      choose(active.finish.id);
     }
   };
 
@@ -158,14 +164,14 @@ export function FinishDialog(props: FinishDialogProps): ReactElement {
                   active={row === active}
                   present={row.finish.id === value}
                   onLook={() => setActive(row.finish.id)}
-                  onChoose={() => onChoose(row.finish.id)}
+                  onChoose={() => choose(row.finish.id)}
                 />
               ))}
             </div>
           ))}
         </div>
         {active ? (
-          <FinishDetails row={active} onChoose={() => onChoose(active.finish.id)} />
+          <FinishDetails row={active} onChoose={() => choose(active.finish.id)} />
         ) : (
           <p className="hint finish-details" role="status">
             No finish has all these words. Try one of them, or design your own under Own finishes.

@@ -19,7 +19,7 @@ describe.runIf(browserOrSkip())('an absorber, designed in the window', () => {
       .first()
       .fill('0.2');
     await page.keyboard.press('Enter');
-    expect(await page.getByText('0.30 m').first().isVisible()).toBe(true);
+    expect(await page.getByText('30 cm').first().isVisible()).toBe(true);
     const before = await decay.getByRole('img').first().getAttribute('aria-label');
     await page.getByLabel('Face', { exact: true }).selectOption({ label: 'Ceiling' });
     await page.getByRole('button', { name: 'Add and put on' }).click();
