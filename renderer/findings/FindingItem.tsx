@@ -33,6 +33,9 @@ export function FindingItem({ finding, open, onChoose }: FindingItemProps): Reac
       <div className="finding-more">
         <p>{finding.message}</p>
         <p className="finding-limit">
+          {finding.value === null
+            ? ''
+            : `${capital(finding.figureName)} ${figure(finding.value, finding.unit, measures)}. `}
           {finding.limit === null
             ? ''
             : `Limit ${figure(finding.limit, finding.unit, measures, true)}. `}
@@ -44,6 +47,8 @@ export function FindingItem({ finding, open, onChoose }: FindingItemProps): Reac
     </li>
   );
 }
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A finding's figure with its unit, lengths in the person's units. */
 export function figure(

@@ -44,9 +44,9 @@ describe.runIf(browserOrSkip())('the shell, in the window', () => {
 
   it.each([
     ['banana', /"banana" is not a length\. Type it like 4\.03 m/],
-    ['0', /Width can be 1\.00 m to 30\.00 m\. The nearest to what you typed is 1\.00 m/],
+    ['0', /Width can be 1\.00 m to 30\.00 m; the nearest is 1\.00 m/],
     ['-3', /"-3" is not a length/],
-    ['77', /The nearest to what you typed is 30\.00 m/],
+    ['77', /the nearest is 30\.00 m/],
     ['NaN', /"NaN" is not a length/],
   ])('answers the width "%s" with a sentence and keeps the room', async (typed, sentence) => {
     const { page } = await open();
@@ -117,7 +117,7 @@ describe.runIf(browserOrSkip())('the shell, in the window', () => {
   it('applies a remedy with one press, and undo takes it back', async () => {
     const { page } = await open();
     const before = await page.locator('.finding').count();
-    const finding = page.locator('.finding', { hasText: 'Left surround has azimuth' });
+    const finding = page.locator('.finding', { hasText: 'Left surround sounds from' });
     await finding.locator('.finding-head').click();
     await finding.getByRole('button', { name: 'Apply' }).click();
     expect(await page.locator('.finding').count()).toBe(before - 1);
