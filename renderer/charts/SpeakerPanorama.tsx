@@ -1,5 +1,5 @@
 /**
- * What the listener hears from where, unrolled: azimuth across (left is left), elevation up. Windows of
+ * What the listener hears from where, unrolled: angle to the side across (left is left), height angle up. Windows of
  * the layout are outlined, loudspeakers are marked; a triangle is one outside its window.
  */
 
@@ -7,12 +7,14 @@ import { scaleLinear } from 'd3-scale';
 import type { ReactElement } from 'react';
 import type { SpeakerResult } from '../../core/speakers/judge';
 import type { Layout } from '../../core/speakers/layouts';
+import { Term } from '../glossary/Term';
+import { heardNames } from './heard-names';
 import { useBoxSize } from './use-box-size';
 
 const LEFT = 40;
 const RIGHT = 14;
-const TOP = 20;
-const BOTTOM = 24;
+const TOP = 24;
+const BOTTOM = 38;
 
 export interface SpeakerPanoramaProps {
   readonly layout: Layout | null;
@@ -31,20 +33,36 @@ export function SpeakerPanorama(props: SpeakerPanoramaProps): ReactElement {
   ];
   const reach = Math.max(30, ...heights.map((elevation) => Math.abs(elevation) + 5));
   const y = scaleLinear([-reach, reach], [height - BOTTOM, TOP]);
+  const shortOf = (label: string): string =>
+    layout?.channels.find((known) => known.label === label)?.short ?? label;
+  const names = heardNames(
+    speakers.map((speaker) => ({
+      text: shortOf(speaker.channel),
+      x: x(speaker.azimuthDeg),
+      y: y(speaker.elevationDeg),
+      below: speaker.elevationOffDeg < 0,
+    })),
+    [TOP, height - BOTTOM],
+  );
   return (
-    <figure className="chart" aria-label="Loudspeakers as heard from the reference seat">
+    <figure className="chart" aria-label="Loudspeakers as heard from the reference place">
       <figcaption>
-        From the reference seat
+        From the reference place
         <span className="key">
           <span>
             <i className="swatch window" />
-            window of the layout
+            <Term id="window">allowed angles (window)</Term>
           </span>
         </span>
       </figcaption>
       <div ref={ref} className="chart-box">
         {width > 0 ? (
-          <svg width={width} height={height} role="group" aria-label="Azimuth and elevation">
+          <svg
+            width={width}
+            height={height}
+            role="group"
+            aria-label="Angle to the side (azimuth) and height angle (elevation)"
+          >
             {[180, 135, 90, 45, 0, -45, -90, -135, -180].map((azimuth) => (
               <g key={azimuth}>
                 <line
@@ -54,11 +72,22 @@ export function SpeakerPanorama(props: SpeakerPanoramaProps): ReactElement {
                   y1={TOP}
                   y2={height - BOTTOM}
                 />
-                <text className="tick-label" x={x(azimuth)} y={height - 8} textAnchor="middle">
-                  {azimuth === 0 ? 'screen 0°' : `${azimuth}°`}
+                <text className="tick-label" x={x(azimuth)} y={height - 22} textAnchor="middle">
+                  {azimuth}°
                 </text>
               </g>
             ))}
+            <text
+              className="tick-label"
+              x={(LEFT + width - RIGHT) / 2}
+              y={height - 6}
+              textAnchor="middle"
+            >
+              angle to the side (azimuth), screen at 0°
+            </text>
+            <text className="tick-label" x={LEFT} y={12}>
+              height angle (elevation)
+            </text>
             {[-30, 0, 30].map((elevation) => (
               <g key={elevation}>
                 <line
@@ -88,8 +117,7 @@ export function SpeakerPanorama(props: SpeakerPanoramaProps): ReactElement {
                 />
               );
             })}
-            {speakers.map((speaker) => {
-              const channel = layout?.channels.find((known) => known.label === speaker.channel);
+            {speakers.map((speaker, n) => {
               const at = x(speaker.azimuthDeg);
               const up = y(speaker.elevationDeg);
               return (
@@ -104,8 +132,8 @@ export function SpeakerPanorama(props: SpeakerPanoramaProps): ReactElement {
                   ) : (
                     <path d={`M${at},${up - 7} l7,12 h-14 z`} />
                   )}
-                  <text x={at} y={up - 12} textAnchor="middle">
-                    {channel?.short ?? speaker.channel}
+                  <text x={at} y={names[n] ?? up - 12} textAnchor="middle">
+                    {shortOf(speaker.channel)}
                   </text>
                 </g>
               );

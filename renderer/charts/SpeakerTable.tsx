@@ -6,6 +6,7 @@ import { measuresIn } from '../../core/quantity/measures';
 import type { SpeakerResult } from '../../core/speakers/judge';
 import type { Layout } from '../../core/speakers/layouts';
 import { scrollable } from '../controls/scrollable';
+import { Term } from '../glossary/Term';
 
 export interface SpeakerTableProps {
   readonly layout: Layout | null;
@@ -18,7 +19,7 @@ export interface SpeakerTableProps {
 export function SpeakerTable(props: SpeakerTableProps): ReactElement {
   const { layout, speakers, units, chosen, onChoose } = props;
   return (
-    <figure className="chart" aria-label="Loudspeaker figures">
+    <figure className="chart speaker-figures" aria-label="Loudspeaker figures">
       <figcaption>
         Angles, distance, delay and level
         <span className="readout">{layout?.source}</span>
@@ -28,15 +29,19 @@ export function SpeakerTable(props: SpeakerTableProps): ReactElement {
           <thead>
             <tr>
               <th scope="col">channel</th>
-              <th scope="col">azimuth</th>
-              <th scope="col" className="wide-cell">
-                window
+              <th scope="col">
+                <Term id="azimuth">angle to the side</Term>
               </th>
               <th scope="col" className="wide-cell">
-                elevation
+                <Term id="window">allowed (window)</Term>
+              </th>
+              <th scope="col" className="wide-cell">
+                <Term id="elevation">height angle</Term>
               </th>
               <th scope="col">distance</th>
-              <th scope="col">delay</th>
+              <th scope="col">
+                <Term id="delay">delay</Term>
+              </th>
               <th scope="col">level</th>
             </tr>
           </thead>

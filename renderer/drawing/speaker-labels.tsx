@@ -65,7 +65,7 @@ export function speakerLabel(context: LabelContext, label: string): PlacedLabel 
     node: (
       <DragHandle
         className={`speaker-chip${inRange ? '' : ' outside'}${marked ? ' marked' : ''}`}
-        label={`${tagText(known?.short ?? label, speaker)}: ${name}, azimuth ${speaker?.azimuthDeg.toFixed(1) ?? ''}, elevation ${speaker?.elevationDeg.toFixed(1) ?? ''} degrees, ${inRange ? 'within' : 'outside'} its window: drag, or arrow keys`}
+        label={`${tagText(known?.short ?? label, speaker)}: ${name}, angle to the side (azimuth) ${speaker?.azimuthDeg.toFixed(1) ?? ''}, height angle (elevation) ${speaker?.elevationDeg.toFixed(1) ?? ''} degrees, ${inRange ? 'within' : 'outside'} its window: drag, or arrow keys`}
         stage={stage}
         onStart={() => {
           takeHold(context)();

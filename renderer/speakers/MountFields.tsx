@@ -114,7 +114,7 @@ function AimFields({ speaker }: { readonly speaker: PlacedSpeaker }): ReactEleme
           {
             heading: '',
             options: [
-              { value: '', label: 'the reference seat' },
+              { value: '', label: 'the reference place' },
               { value: 'angle', label: 'an angle of its own' },
             ],
           },

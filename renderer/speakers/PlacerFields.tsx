@@ -7,6 +7,7 @@ import { layoutEdit } from '../../core/speakers/layout-edit';
 import { layoutOf } from '../../core/speakers/layouts';
 import { Progress } from '../controls/Progress';
 import { SelectField } from '../controls/SelectField';
+import { SeverityMark } from '../findings/SeverityMark';
 import { useProject, useSession } from '../state/session';
 import { usePlacer, type Studs } from './placer-store';
 
@@ -77,8 +78,11 @@ function Outcome(): ReactElement | null {
       </p>
       {unplaced.map(({ channel, name, reason, helps }) => (
         <div key={channel}>
-          <p>
-            ▲ {name}: {reason}
+          <p className="told">
+            <SeverityMark severity="fault" />
+            <span>
+              {name}: {reason}
+            </span>
           </p>
           {helps.map((help) => (
             <p key={help.text} className="remedy">
@@ -118,7 +122,10 @@ function Outcome(): ReactElement | null {
         ) : null;
       })}
       {trades.slice(0, TOLD).map((trade) => (
-        <p key={trade.text}>{trade.text}</p>
+        <p key={trade.text} className="told">
+          <SeverityMark severity="note" />
+          <span>{trade.text}</span>
+        </p>
       ))}
       {trades.length > TOLD ? (
         <details>

@@ -8,6 +8,7 @@ import { useSpeakerEvidence } from './evidence-store';
 import { seatKey, seatName } from '../state/seat-names';
 import { signed } from '../charts/signed';
 import { scrollable } from '../controls/scrollable';
+import { Term } from '../glossary/Term';
 
 /** Seats farther off the axis than this hear less treble from most boxes, degrees (common practice). */
 const WIDE_DEG = 30;
@@ -27,8 +28,10 @@ export function SeatAngles(): ReactElement {
       <figcaption>
         What every seat hears
         <span className="key">
-          <span>△ outside the window</span>
-          <span>◇ over {WIDE_DEG}° off the axis</span>
+          <span>
+            △ <Term id="window">outside the window</Term>
+          </span>
+          <span>◇ over {WIDE_DEG}° off its aim</span>
         </span>
       </figcaption>
       <div className="table-box" {...scrollable('Angles at every seat')}>
@@ -53,7 +56,7 @@ export function SeatAngles(): ReactElement {
                 ))}
                 <th
                   scope="col"
-                  title="Least to greatest level over the seats, against the reference seat"
+                  title="Least to greatest level over the seats, against the reference place"
                 >
                   level, dB
                 </th>
@@ -96,7 +99,7 @@ export function SeatAngles(): ReactElement {
                 {table.seats.map((seat) => (
                   <td
                     key={seatKey(seat)}
-                    title="Between the channels at this seat, once aligned at the reference seat"
+                    title="Between the channels at this seat, once aligned at the reference place"
                   >
                     {seat.levelDb.toFixed(1)} dB, {seat.arrivalMs.toFixed(1)} ms
                   </td>
@@ -125,8 +128,8 @@ function angles({ azimuthDeg, elevationDeg, outsideDeg, offAxis }: AtSeat): stri
 
 const spoken = (cell: AtSeat): string =>
   [
-    `azimuth ${cell.azimuthDeg.toFixed(1)}°, elevation ${cell.elevationDeg.toFixed(1)}°`,
+    `${cell.azimuthDeg.toFixed(1)}° to the side (azimuth), height angle (elevation) ${cell.elevationDeg.toFixed(1)}°`,
     cell.outsideDeg > 0 ? `${cell.outsideDeg.toFixed(1)}° outside the window` : 'within the window',
     `${cell.offAxis.horizontalDeg.toFixed(0)}° beside and ${cell.offAxis.verticalDeg.toFixed(0)}° above the axis`,
-    `${signed(cell.levelDb)} dB and ${signed(cell.arrivalMs)} ms against the reference seat`,
+    `${signed(cell.levelDb)} dB and ${signed(cell.arrivalMs)} ms against the reference place`,
   ].join('; ');

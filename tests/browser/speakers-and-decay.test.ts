@@ -28,7 +28,7 @@ describe.runIf(browserOrSkip())('speakers and decay, in the window', () => {
     await page.getByRole('button', { name: /Speakers/ }).click();
     await page.getByRole('radio', { name: 'Plan', exact: true }).check({ force: true });
     await drawn(page);
-    const chip = page.getByRole('button', { name: /Left surround, azimuth/ });
+    const chip = page.getByRole('button', { name: /Left surround, angle to the side/ });
     const box = await chip.boundingBox();
     if (!box) throw new Error('no chip');
     await page.mouse.move(box.x + 20, box.y + 8);
