@@ -147,9 +147,12 @@ function namePlates({
       `Screen ${formatLength(project.screen.widthM, units)}`,
       place?.kind === 'screen',
     ),
-    ...analysis.later.map(({ channel, short, position }) =>
-      plate(`later-${channel}`, position, `${short} later`, false),
-    ),
+    ...analysis.later.map(({ channel, short, position }) => ({
+      ...plate(`later-${channel}`, position, `${short} later`, false),
+      // An outline without its name says nothing.
+      yields: false,
+      mayShift: true,
+    })),
     ...(handles === 'fittings' ? [] : project.room.solids).map((solid) =>
       plate(
         `solid-${solid.id}`,

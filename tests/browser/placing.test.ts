@@ -27,6 +27,17 @@ describe.runIf(browserOrSkip())('loudspeakers on surfaces, in the window', () =>
     expect(await table.innerText()).toContain('△');
   });
 
+  it('are named in the drawing where they come later', async () => {
+    const page = await openSpeakers();
+    await page.getByRole('button', { name: 'Place the loudspeakers' }).click();
+    await page.getByText('5 placed').waitFor();
+    await page.getByLabel('wire for later').selectOption({ label: '7.1' });
+    await page.getByRole('radio', { name: 'Room', exact: true }).check({ force: true });
+    await drawn(page);
+    expect(await page.getByText('Lrs later', { exact: true }).isVisible()).toBe(true);
+    expect(await page.getByText('Rrs later', { exact: true }).isVisible()).toBe(true);
+  });
+
   it('stay where they are pinned', async () => {
     const page = await openSpeakers();
     await page
