@@ -4,6 +4,7 @@ import basementBay from '../../resources/examples/basement-bay.room.json';
 import longRoom from '../../resources/examples/long-room.room.json';
 import underTheDucts from '../../resources/examples/under-the-ducts.room.json';
 import type { LengthUnits } from '../../core/quantity/length';
+import { inInches } from '../../core/room/in-inches';
 import { newRoomFile } from '../../core/room/new-room';
 import { openRoom } from '../../core/room/open-room';
 import type { WorkState } from './work';
@@ -21,14 +22,13 @@ const FILES: Readonly<Record<ExampleId, unknown>> = {
   'under-the-ducts': underTheDucts,
 };
 
-/** An example as unsaved work. Throws only where the built-in file itself is broken. */
-export function exampleRoom(id: ExampleId): WorkState {
+/** An example as unsaved work, in lengths of `units`. Throws only where the built-in file itself is broken. */
+export function exampleRoom(id: ExampleId, units: LengthUnits): WorkState {
   const opened = openRoom(JSON.stringify(FILES[id]));
   if (!opened.ok) throw new Error(`example ${id}: ${opened.faults[0]?.sentence ?? ''}`);
-  return {
-    project: opened.project,
-    file: { name: `${id}.room.json`, token: null, saved: opened.project },
-  };
+  // The files are in centimetres.
+  const project = units === 'imperial' ? inInches(opened.project) : opened.project;
+  return { project, file: { name: `${id}.room.json`, token: null, saved: project } };
 }
 
 /** A bare room to start from, in whole figures of `units`. */

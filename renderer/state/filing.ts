@@ -163,7 +163,7 @@ export function createFiling(
     newRoom: () => session().load(bareRoom(session().units), 'new room'),
     openExample: (id) => {
       const title = EXAMPLES.find((example) => example.id === id)?.title ?? id;
-      session().load(exampleRoom(id), `example ${title}`);
+      session().load(exampleRoom(id, session().units), `example ${title}`);
     },
     open: async () => take(await host.open()),
     openDropped: async (dropped) => take(await host.openDropped(dropped)),

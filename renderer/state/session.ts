@@ -87,7 +87,7 @@ export interface Session {
 
 const preferences = readPreferences();
 showAppearance(preferences.appearance);
-const first = exampleRoom('basement-bay');
+const first = exampleRoom('basement-bay', preferences.units);
 
 /** What is chosen is chosen in one room: another has no part of it. */
 const NOTHING_CHOSEN = {

@@ -53,6 +53,8 @@ describe.runIf(browserOrSkip())('the whole job', () => {
 
   it('goes from an empty room in feet and inches to one that is saved, opened and right', async () => {
     const { page } = await open({ locale: 'en-US' });
+    // The example that it starts with is in whole inches.
+    expect(await page.locator('.title-block').innerText()).toContain(`13' 9" × 21' 0" × 7' 10"`);
 
     // The shell, as a tape reads it.
     await page.getByRole('button', { name: 'New', exact: true }).click();
