@@ -16,7 +16,9 @@ describe.each(EXAMPLES)('the example $id', ({ id }) => {
     const { rows } = project.seating;
     const { placed, subwoofers } = project.speakers;
     const lengths = [
-      ...Object.values(size),
+      size.width,
+      size.length,
+      size.height,
       ...solids.flatMap(({ min, max }) => [...min, ...max]),
       ...patches.flatMap(({ rect }) => rect),
       ...rows.flatMap((row) => [row.y, row.pitchM, row.riserM, row.earHeightM, row.eyeHeightM]),
@@ -26,11 +28,7 @@ describe.each(EXAMPLES)('the example $id', ({ id }) => {
     ];
     const told = lengths.map((lengthM) => formatLength(lengthM, 'imperial'));
     expect(told.filter((text) => /\/(4|8|16)"/.test(text))).toEqual([]);
-    expect(
-      Object.values(size)
-        .map((side) => formatLength(side, 'imperial'))
-        .join(),
-    ).not.toContain('/');
+    expect(told.slice(0, 3).filter((text) => text.includes('/'))).toEqual([]);
     expect(file.saved).toBe(project);
   });
 });
