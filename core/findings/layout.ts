@@ -50,10 +50,10 @@ function unknownLayout(project: Project): Finding {
   };
 }
 
-function missing({ project, speakers }: FindingContext): readonly Finding[] {
+function missing({ project, speakers, measures }: FindingContext): readonly Finding[] {
   const { missing: channels, layout } = speakers;
   if (channels.length === 0 || !layout) return [];
-  const added = firstPlaces(project, channels);
+  const added = firstPlaces(project, channels, measures.units);
   const [one] = channels.length === 1 ? channels : [];
   const names = channels.map(channelTitle).join(', ');
   const beside = added.some(({ mount }) => mount === 'on-wall');

@@ -108,7 +108,14 @@ function pictureRemedies(
   const others = placedOf(project, speakers.layout)
     .filter((other) => other.channel !== speaker.channel)
     .map((other) => speakerBox(project, other));
-  const places = placesBesidePicture(project, channel, speaker, obstaclesIn(project), others);
+  const places = placesBesidePicture(
+    project,
+    channel,
+    speaker,
+    obstaclesIn(project),
+    others,
+    measures.units,
+  );
   const [best] = places;
   const gain = best ? Math.abs(heard.elevationDeg) - Math.abs(best.elevationDeg) : 0;
   const nearer: readonly Remedy[] =

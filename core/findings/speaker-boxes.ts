@@ -79,7 +79,7 @@ export function speakerBoxFindings(context: FindingContext): readonly Finding[] 
         ...subwooferAside(context, clash),
         ...behindScreen(context, clash, speaker, channel),
         clash.kind === 'screen'
-          ? (besidePicture(project, speaker, channel, obstacles, others) ?? slide)
+          ? (besidePicture(context, speaker, channel, obstacles, others) ?? slide)
           : slide,
       ],
     }));
@@ -146,7 +146,7 @@ function subwooferAside({ project, lengthText }: FindingContext, clash: Clash): 
 
 /** Just below or above the picture, where that is nearer to ear height; null where it is not. */
 function besidePicture(
-  project: Project,
+  { project, measures }: FindingContext,
   speaker: PlacedSpeaker,
   channel: Channel | undefined,
   obstacles: readonly Obstacle[],
@@ -154,7 +154,7 @@ function besidePicture(
 ): Remedy | null {
   const [best] =
     channel && speaker.position[1] < BRACKET_M
-      ? placesBesidePicture(project, channel, speaker, obstacles, others)
+      ? placesBesidePicture(project, channel, speaker, obstacles, others, measures.units)
       : [];
   if (!best) return null;
   const deg = Math.abs(best.elevationDeg).toFixed(1);

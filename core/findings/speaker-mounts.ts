@@ -63,7 +63,9 @@ function muffled(context: FindingContext, speaker: PlacedSpeaker): Finding {
   const others = placedOf(project, speakers.layout)
     .filter((other) => other.channel !== speaker.channel)
     .map((other) => speakerBox(project, other));
-  const places = channel ? placesBesidePicture(project, channel, speaker, obstacles, others) : [];
+  const places = channel
+    ? placesBesidePicture(project, channel, speaker, obstacles, others, context.measures.units)
+    : [];
   return {
     ...about(context, speaker, 'speaker-muffled'),
     severity: 'fault',

@@ -12,6 +12,7 @@ import { hidesPicture } from '../speakers/hidden-picture';
 import { degreesOutside, placedOf } from '../speakers/judge';
 import type { Channel } from '../speakers/layouts';
 import { isFree, obstaclesIn } from '../speakers/obstacles';
+import { onTapeInWindow } from '../speakers/on-tape';
 import type { FindingContext } from './context';
 
 export interface Move {
@@ -32,7 +33,7 @@ export function moveTo(
   speaker: PlacedSpeaker,
   at: Point,
 ): Move | null {
-  const { project, speakers } = context;
+  const { project, speakers, measures } = context;
   const ears = speakers.listening;
   if (!ears || !isInTheOpen(at, project.room)) return null;
   const seats = seatsOf(project);
@@ -58,12 +59,15 @@ export function moveTo(
       !hidesPicture(box.inRoom, project, seats)
     );
   };
-  let there = held(at);
-  if (!isClear(there)) {
-    const near = clearPlace(project, there, channel, obstacles, others);
-    if (!near) return null;
-    there = held(near);
-    if (!isClear(there)) return null;
+  const taped = (place: Point): PlacedSpeaker =>
+    held(onTapeInWindow(project, channel, place, measures.units, speaker.boxM?.[2]));
+  const clearAt = (place: Point): PlacedSpeaker | undefined =>
+    [taped(place), held(place)].find(isClear);
+  let there = clearAt(at);
+  if (!there) {
+    const near = clearPlace(project, held(at), channel, obstacles, others);
+    there = near ? clearAt(near) : undefined;
+    if (!there) return null;
   }
   const direction = directionFrom(ears, there.position);
   return {

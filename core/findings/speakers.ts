@@ -91,9 +91,9 @@ function outsideOf(
 
 /** To its nominal angle, or beside a picture that is in the way; null where there is no such place. */
 function toTheWall(context: FindingContext, channel: Channel): Remedy | null {
-  const { project } = context;
+  const { project, measures } = context;
   const placed = project.speakers.placed.find((known) => known.channel === channel.label);
-  const first = firstPlace(project, channel, placed);
+  const first = firstPlace(project, channel, measures.units, placed);
   const move = first && placed && moveTo(context, channel, placed, first.position);
   if (!move) return null;
   const left = move.outsideDeg > 0 ? `: ${move.outsideDeg.toFixed(1)}° off its angle remain` : '';

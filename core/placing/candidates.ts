@@ -2,7 +2,7 @@
 
 import { radians } from '../quantity/angle';
 import { roundLength } from '../quantity/length';
-import { faceAxes, patchSide } from '../room/faces';
+import { FACE_NORMALS, faceAxes, patchSide } from '../room/faces';
 import { mapPoint } from '../room/point';
 import type { Mount, PlacedSpeaker, Point, Room } from '../room/project';
 import { isInTheOpen } from '../room/space';
@@ -15,6 +15,7 @@ import type { Channel } from '../speakers/layouts';
 import { mountFaces } from '../speakers/mount-face';
 import { WALL_CLEARANCE_M } from '../speakers/nominal-place';
 import { clashesOf, type Clash } from '../speakers/obstacles';
+import { onTape } from '../speakers/on-tape';
 import { columnOf, viewFrom, type View } from '../speakers/strip-column';
 import { harmOf, type Harm } from './harm';
 import { onStuds, type Site } from './site';
@@ -66,32 +67,24 @@ export function candidatesFor(
   channel: Channel,
   own: PlacedSpeaker | undefined,
 ): Candidates {
-  const { project } = site;
   const list: Candidate[] = [];
   const blocked = new Map<string, { readonly clash: Clash; count: number }>();
   const seen = new Set<string>();
   for (const idea of ideas(site, channel, own)) {
     for (const { position, mount, face, onStud } of withStuds(site, idea)) {
-      const key = `${mount} ${position.join()}`;
+      const taped = tapedPlace(site, idea, position, onStud, own);
+      const key = `${mount} ${taped.join()}`;
       if (seen.has(key)) continue;
       seen.add(key);
-      const direction = directionFrom(site.reference.position, position);
-      if (degreesOutside(direction, channel) > 0) continue;
-      if (!isInTheOpen(towards(position, site.reference.position), project.room)) continue;
-      if (!fitsFace(project.room, idea, position, own?.boxM ?? USUAL_BOX_M)) continue;
-      const speaker: PlacedSpeaker = { ...own, channel: channel.label, position, mount };
-      const box = speakerBox(project, speaker);
-      const clash =
-        clashesOf(box, project, site.obstacles, site.pinned)[0] ?? beforePicture(site, box);
-      if (clash) {
+      // Where the place on the tape does not do, the exact one may.
+      const tries = [taped, position].flatMap((at) => tried(site, channel, own, idea, at) ?? []);
+      const found = tries.find((made) => 'harm' in made);
+      const [clash] = tries.filter((made) => 'kind' in made);
+      if (found) list.push({ ...found, channel: channel.label, mount, face, onStud, beside: null });
+      else if (clash) {
         const name = `${clash.kind} ${clash.what}`;
         blocked.set(name, { clash, count: (blocked.get(name)?.count ?? 0) + 1 });
-        continue;
       }
-      const harm = harmOf(site, channel, position, mount, direction);
-      const beside = null;
-      const { label } = channel;
-      list.push({ channel: label, position, mount, face, direction, box, harm, onStud, beside });
     }
   }
   const isCovered = [...blocked.values()].some(({ clash }) => clash.kind === 'screen');
@@ -107,15 +100,50 @@ export function candidatesFor(
   };
 }
 
+/** The place on the carpenter's step along its surface, and on its stud. */
+function tapedPlace(
+  { project: { room }, studPitchM, units }: Site,
+  { face, mount }: Idea,
+  position: Point,
+  onStud: boolean,
+  own: PlacedSpeaker | undefined,
+): Point {
+  if (face === null) return onTape(room, position, units);
+  const { axis } = FACE_NORMALS[patchSide(face)];
+  const hangsOnStud = onStud && studPitchM !== null && (mount === 'on-wall' || mount === 'in-wall');
+  return onTape(room, position, units, own?.boxM?.[2], hangsOnStud ? [axis === 0 ? 1 : 0] : []);
+}
+
+/** What a place within the window is worth, what is in its way there, or null where it is none. */
+function tried(
+  site: Site,
+  channel: Channel,
+  own: PlacedSpeaker | undefined,
+  idea: Idea,
+  position: Point,
+): Pick<Candidate, 'position' | 'direction' | 'box' | 'harm'> | Clash | null {
+  const { project } = site;
+  const { mount } = idea;
+  const direction = directionFrom(site.reference.position, position);
+  if (degreesOutside(direction, channel) > 0) return null;
+  if (!isInTheOpen(towards(position, site.reference.position), project.room)) return null;
+  if (!fitsFace(project.room, idea, position, own?.boxM ?? USUAL_BOX_M)) return null;
+  const box = speakerBox(project, { ...own, channel: channel.label, position, mount });
+  const clash = clashesOf(box, project, site.obstacles, site.pinned)[0] ?? beforePicture(site, box);
+  return (
+    clash ?? { position, direction, box, harm: harmOf(site, channel, position, mount, direction) }
+  );
+}
+
 /** Below or above a picture that covers the window: outside of it, and as near as can be. */
 function besidePicture(
   site: Site,
   channel: Channel,
   own: PlacedSpeaker | undefined,
 ): readonly Candidate[] {
-  const { project, obstacles, pinned, studPitchM } = site;
+  const { project, obstacles, pinned, studPitchM, units } = site;
   if (!site.mounts.includes('on-wall')) return [];
-  return placesBesidePicture(project, channel, own, obstacles, pinned).map(
+  return placesBesidePicture(project, channel, own, obstacles, pinned, units).map(
     ({ side, position }): Candidate => {
       const { label } = channel;
       const direction = directionFrom(site.reference.position, position);

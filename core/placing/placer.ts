@@ -35,7 +35,7 @@ export function* placeSpeakers(
   options: PlacerOptions = {},
   units: LengthUnits = 'metric',
 ): Generator<number, PlacerResult> {
-  const site = siteOf(project, options);
+  const site = siteOf(project, options, units);
   if (!site) return nothing(project);
   const { placed } = project.speakers;
   const free = site.layout.channels.filter(

@@ -1,6 +1,6 @@
 /** What the placer works with: the room, its seats and obstacles, and what the person allows. */
 
-import { METRES_PER_INCH } from '../quantity/length';
+import { METRES_PER_INCH, type LengthUnits } from '../quantity/length';
 import { FACE_NORMALS, patchSide } from '../room/faces';
 import { mapPoint } from '../room/point';
 import { MOUNTS, type Mount, type Point, type Project } from '../room/project';
@@ -41,10 +41,16 @@ export interface Site {
   readonly pinned: readonly SpeakerBox[];
   readonly mounts: readonly Mount[];
   readonly studPitchM: number | null;
+  /** Whose carpenter's step the places are on. */
+  readonly units: LengthUnits;
 }
 
 /** Null where the layout is not known or there is no seat. */
-export function siteOf(project: Project, options: PlacerOptions): Site | null {
+export function siteOf(
+  project: Project,
+  options: PlacerOptions,
+  units: LengthUnits = 'metric',
+): Site | null {
   const layout = layoutOf(project.speakers.layout, project.speakers.recommendation);
   const reference = referencePlace(project);
   if (!layout || !reference) return null;
@@ -61,6 +67,7 @@ export function siteOf(project: Project, options: PlacerOptions): Site | null {
       (mount) => project.screen.soundThrough || mount !== 'behind-screen',
     ),
     studPitchM: options.studPitchM ?? null,
+    units,
   };
 }
 

@@ -4,7 +4,8 @@
  */
 
 import { radians } from '../quantity/angle';
-import { roundLength } from '../quantity/length';
+import { roundLength, type LengthUnits } from '../quantity/length';
+import { mapPoint } from '../room/point';
 import type { PlacedSpeaker, Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
 import { referencePlace, seatsOf } from '../room/seats';
@@ -16,6 +17,7 @@ import { azimuthOff } from './judge';
 import type { Channel } from './layouts';
 import { WALL_CLEARANCE_M } from './nominal-place';
 import { isFree, type Obstacle } from './obstacles';
+import { onTape } from './on-tape';
 
 export interface BesidePicture {
   readonly side: 'below' | 'above';
@@ -46,6 +48,7 @@ export function placesBesidePicture(
   own: PlacedSpeaker | undefined,
   obstacles: readonly Obstacle[],
   others: readonly SpeakerBox[],
+  units: LengthUnits,
 ): readonly BesidePicture[] {
   const ears = referencePlace(project)?.position;
   const [, heightM, depthM] = own?.boxM ?? USUAL_BOX_M;
@@ -59,7 +62,12 @@ export function placesBesidePicture(
     .flatMap((side): readonly BesidePicture[] => {
       for (let gap = GAP_M; gap < REACH_M; gap += STEP_M) {
         const z = from[side] + (side === 'below' ? -gap : gap);
-        const position: Point = [roundLength(x), roundLength(y), roundLength(z)];
+        const position = onTape(
+          project.room,
+          mapPoint([x, y, z], roundLength),
+          units,
+          own?.boxM?.[2],
+        );
         const fits = z - heightM / 2 >= 0 && z + heightM / 2 <= project.room.size.height;
         if (!fits || !isInTheOpen(position, project.room)) return [];
         const box = speakerBox(project, {

@@ -3,11 +3,13 @@
  * sound through, else just below or above it.
  */
 
+import type { LengthUnits } from '../quantity/length';
 import type { PlacedSpeaker, Project } from '../room/project';
 import { isBeforePicture, placesBesidePicture } from './beside-picture';
 import type { Channel } from './layouts';
 import { nominalPlace } from './nominal-place';
 import { obstaclesIn } from './obstacles';
+import { onTapeInWindow } from './on-tape';
 
 export type FirstPlace = Pick<PlacedSpeaker, 'channel' | 'position' | 'mount'>;
 
@@ -15,15 +17,18 @@ export type FirstPlace = Pick<PlacedSpeaker, 'channel' | 'position' | 'mount'>;
 export function firstPlace(
   project: Project,
   channel: Channel,
+  units: LengthUnits,
   own?: PlacedSpeaker,
 ): FirstPlace | null {
   const { label } = channel;
-  const position = nominalPlace(project, channel, own?.boxM?.[2]);
-  if (!position) return null;
+  const depthM = own?.boxM?.[2];
+  const exact = nominalPlace(project, channel, depthM);
+  if (!exact) return null;
+  const position = onTapeInWindow(project, channel, exact, units, depthM);
   const held = own?.mount === undefined ? {} : { mount: 'on-wall' as const };
   if (!isBeforePicture(project, position)) return { channel: label, position, ...held };
   if (project.screen.soundThrough) return { channel: label, position, mount: 'behind-screen' };
-  const [beside] = placesBesidePicture(project, channel, own, obstaclesIn(project), []);
+  const [beside] = placesBesidePicture(project, channel, own, obstaclesIn(project), [], units);
   return beside ? { channel: label, position: beside.position, mount: 'on-wall' } : null;
 }
 
@@ -31,4 +36,6 @@ export function firstPlace(
 export const firstPlaces = (
   project: Project,
   channels: readonly Channel[],
-): readonly FirstPlace[] => channels.flatMap((channel) => firstPlace(project, channel) ?? []);
+  units: LengthUnits,
+): readonly FirstPlace[] =>
+  channels.flatMap((channel) => firstPlace(project, channel, units) ?? []);

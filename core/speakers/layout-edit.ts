@@ -1,5 +1,6 @@
 /** The change to another layout, and the plan for one to come. */
 
+import type { LengthUnits } from '../quantity/length';
 import type { Edit } from '../room/edits';
 import type { PlacedSpeaker, Project } from '../room/project';
 import { firstPlaces } from './first-place';
@@ -11,7 +12,7 @@ import { layoutOf, type Layout } from './layouts';
  * has no channel for stays planned for later, so that going back loses nothing. New channels come at
  * their first place, where the reference place has one.
  */
-export function layoutEdit(project: Project, layout: Layout): Edit {
+export function layoutEdit(project: Project, layout: Layout, units: LengthUnits = 'metric'): Edit {
   const { speakers } = project;
   const from = layoutOf(speakers.layout);
   const names = from ? relabelled(from, layout) : new Map<string, string>();
@@ -27,7 +28,7 @@ export function layoutEdit(project: Project, layout: Layout): Edit {
   return {
     kind: 'layout',
     layout: layout.id,
-    placed: [...placed, ...firstPlaces(project, missing)],
+    placed: [...placed, ...firstPlaces(project, missing, units)],
     later: laterOf(project, from, layout),
   };
 }
@@ -42,7 +43,11 @@ function laterOf({ speakers }: Project, from: Layout | undefined, to: Layout): s
 }
 
 /** Plan for the layout `id` as well, with places for what it adds; null takes plan and places out. */
-export function laterEdit(project: Project, id: string | null): Edit {
+export function laterEdit(
+  project: Project,
+  id: string | null,
+  units: LengthUnits = 'metric',
+): Edit {
   const { layout, placed } = project.speakers;
   const old = laterPlan(project);
   const present = layoutOf(layout, project.speakers.recommendation);
@@ -56,7 +61,7 @@ export function laterEdit(project: Project, id: string | null): Edit {
   return {
     kind: 'layout',
     layout,
-    placed: [...kept, ...firstPlaces(project, missing)],
+    placed: [...kept, ...firstPlaces(project, missing, units)],
     later: channels.length > 0 ? id : null,
   };
 }

@@ -59,6 +59,7 @@ function Outcome(): ReactElement | null {
   const forget = usePlacer((store) => store.forget);
   const project = useProject();
   const change = useSession((session) => session.change);
+  const units = useSession((session) => session.units);
   // Of this very room: after any change what was said may no longer hold.
   if (!result || of !== project) return null;
   const { unplaced, trades, otherLayouts } = result;
@@ -112,7 +113,7 @@ function Outcome(): ReactElement | null {
               type="button"
               className="apply"
               onClick={() => {
-                change(layoutEdit(project, layout));
+                change(layoutEdit(project, layout, units));
                 forget();
               }}
             >

@@ -20,6 +20,7 @@ export function SpeakersInputs(): ReactElement {
   const project = useProject();
   const { layout, speakers } = useAnalysis();
   const change = useSession((session) => session.change);
+  const units = useSession((session) => session.units);
   const chooseChannel = useSession((session) => session.chooseChannel);
   const chosen = useChosenSpeaker()?.channel ?? null;
   const pinned = new Set(
@@ -37,7 +38,7 @@ export function SpeakersInputs(): ReactElement {
         value={layout?.id ?? ''}
         onChange={(id) => {
           const next = LAYOUTS.find((known) => known.id === id);
-          if (next) change(layoutEdit(project, next));
+          if (next) change(layoutEdit(project, next, units));
         }}
       />
       {layout && layout.recommendations.length > 1 ? (
@@ -99,6 +100,7 @@ function LaterFields(): ReactElement | null {
   const project = useProject();
   const { layout, later } = useAnalysis();
   const change = useSession((session) => session.change);
+  const units = useSession((session) => session.units);
   const larger = layout ? LAYOUTS.filter((known) => added(layout, known).length > 0) : [];
   if (larger.length === 0) return null;
   return (
@@ -115,7 +117,7 @@ function LaterFields(): ReactElement | null {
             ],
           },
         ]}
-        onChange={(id) => change(laterEdit(project, id === '' ? null : id))}
+        onChange={(id) => change(laterEdit(project, id === '' ? null : id, units))}
       />
       {later.length > 0 ? (
         <p className="hint">
@@ -131,10 +133,11 @@ function SpeakerFields({ channel }: { readonly channel: string }): ReactElement 
   const project = useProject();
   const { layout } = useAnalysis();
   const change = useSession((session) => session.change);
+  const units = useSession((session) => session.units);
   const speaker = project.speakers.placed.find((placed) => placed.channel === channel);
   const known = layout?.channels.find((candidate) => candidate.label === channel);
   if (!speaker) return null;
-  const first = known ? firstPlace(project, known, speaker) : null;
+  const first = known ? firstPlace(project, known, units, speaker) : null;
   return (
     <div className="place">
       <h3>
