@@ -2,7 +2,7 @@
 
 import type { PlacedSpeaker } from '../room/project';
 import { isBeforePicture, placesBesidePicture } from '../speakers/beside-picture';
-import { speakerBox, usualBoxM } from '../speakers/box';
+import { speakerBox, USUAL_BOX_M } from '../speakers/box';
 import { degreesOutside, placedOf, type SpeakerResult } from '../speakers/judge';
 import type { Channel } from '../speakers/layouts';
 import { placeAtAngle } from '../speakers/nominal-place';
@@ -134,7 +134,7 @@ function pictureRemedies(
       : [];
   const ears = speakers.listening;
   const level = ears && placeAtAngle(project, heard.azimuthDeg, channel.elevation[0]);
-  const depth = measures.part((speaker.boxM ?? usualBoxM(measures.units))[2]);
+  const depth = measures.about((speaker.boxM ?? USUAL_BOX_M)[2]);
   const through: readonly Remedy[] = level
     ? [
         {

@@ -7,7 +7,7 @@ import { directionFrom } from '../speakers/direction';
 import { degreesOutside, placedOf } from '../speakers/judge';
 import { clearPlace } from '../speakers/clear-place';
 import { isBeforePicture, placesBesidePicture } from '../speakers/beside-picture';
-import { BRACKET_M, speakerBox, usualBoxM, type SpeakerBox } from '../speakers/box';
+import { BRACKET_M, speakerBox, USUAL_BOX_M, type SpeakerBox } from '../speakers/box';
 import type { Channel } from '../speakers/layouts';
 import { hiddenPicture, hidesPicture } from '../speakers/hidden-picture';
 import {
@@ -212,7 +212,7 @@ function told(
     walkway: `hangs ${much} above the floor where people walk; ${limit} is the least`,
     shell: `reaches ${much} out of the room beside its baffle`,
   };
-  const size = usualBoxM(measures.units).map(measures.part).join(' x ');
+  const size = USUAL_BOX_M.map(measures.about).join(' x ');
   const nearPeople = clash.kind === 'head' || clash.kind === 'walkway' || clash.kind === 'swing';
   return {
     id: `speaker-${clash.kind}:${label}`,

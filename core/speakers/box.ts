@@ -4,7 +4,6 @@
  * are axis-aligned: a cabinet that is turned or tilted takes more.
  */
 
-import { METRES_PER_INCH, type LengthUnits } from '../quantity/length';
 import { faceAxes, type Axis } from '../room/faces';
 import { farCorner, mapPoint } from '../room/point';
 import type { Mount, PlacedSpeaker, Point, Project } from '../room/project';
@@ -14,12 +13,6 @@ import { beforeFaceM, mountFaces, nearestFace, type MountFace } from './mount-fa
 
 /** A usual cabinet, m: width, height, depth (common practice). */
 export const USUAL_BOX_M: Point = [0.2, 0.35, 0.2];
-
-/** The usual cabinet in whole figures of `units`, for words and fields: 20 x 35 x 20 cm, or 8 x 14 x 8 in. */
-export const usualBoxM = (units: LengthUnits): Point =>
-  units === 'metric'
-    ? USUAL_BOX_M
-    : [8 * METRES_PER_INCH, 14 * METRES_PER_INCH, 8 * METRES_PER_INCH];
 
 /** Depth of what is built into a stud wall of 89 mm (3 1/2 in) studs, m (common practice). */
 export const IN_WALL_DEPTH_M = 0.089;

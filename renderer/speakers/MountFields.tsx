@@ -3,7 +3,7 @@
 import type { ReactElement } from 'react';
 import { MOUNTS, type Aim, type PlacedSpeaker } from '../../core/room/project';
 import { seatsOf } from '../../core/room/seats';
-import { speakerBox, usualBoxM } from '../../core/speakers/box';
+import { speakerBox, USUAL_BOX_M } from '../../core/speakers/box';
 import { aimVector } from '../../core/speakers/aim';
 import { directionFrom } from '../../core/speakers/direction';
 import { MOUNT_NAMES } from '../../core/speakers/mount-names';
@@ -19,10 +19,9 @@ const BOX_SIDES = ['box width', 'box height', 'box depth'] as const;
 export function MountFields({ speaker }: { readonly speaker: PlacedSpeaker }): ReactElement {
   const project = useProject();
   const change = useSession((session) => session.change);
-  const units = useSession((session) => session.units);
   const { channel, boxM, pinned = false } = speaker;
   const box = speakerBox(project, speaker);
-  const size = boxM ?? usualBoxM(units);
+  const size = boxM ?? USUAL_BOX_M;
   return (
     <>
       <SelectField
