@@ -1,13 +1,15 @@
 /**
  * What the listener hears from where, unrolled: angle to the side across (left is left), height angle up. Windows of
- * the layout are outlined, loudspeakers are marked; a triangle is one outside its window.
+ * the layout are outlined, loudspeakers are marked; one outside its window has the sign of its finding.
  */
 
 import { scaleLinear } from 'd3-scale';
 import type { ReactElement } from 'react';
+import type { Finding } from '../../core/findings/finding';
 import type { SpeakerResult } from '../../core/speakers/judge';
 import type { Layout } from '../../core/speakers/layouts';
 import { Term } from '../glossary/Term';
+import { severityOfPlace } from '../speakers/speaker-sign';
 import { heardNames } from './heard-names';
 import { useBoxSize } from './use-box-size';
 
@@ -19,12 +21,13 @@ const BOTTOM = 38;
 export interface SpeakerPanoramaProps {
   readonly layout: Layout | null;
   readonly speakers: readonly SpeakerResult[];
+  readonly findings: readonly Finding[];
   readonly chosen: string | null;
   readonly onChoose: (channel: string) => void;
 }
 
 export function SpeakerPanorama(props: SpeakerPanoramaProps): ReactElement {
-  const { layout, speakers, chosen, onChoose } = props;
+  const { layout, speakers, findings, chosen, onChoose } = props;
   const [ref, { width, height }] = useBoxSize<HTMLDivElement>();
   const x = scaleLinear([180, -180], [LEFT, Math.max(LEFT + 10, width - RIGHT)]);
   const heights = [
@@ -127,7 +130,8 @@ export function SpeakerPanorama(props: SpeakerPanoramaProps): ReactElement {
                   onPointerDown={() => onChoose(speaker.channel)}
                 >
                   <rect x={at - 16} y={up - 26} width={32} height={38} fill="transparent" />
-                  {speaker.inRange ? (
+                  {severityOfPlace(speaker, findings) === null ||
+                  severityOfPlace(speaker, findings) === 'note' ? (
                     <circle cx={at} cy={up} r={5} />
                   ) : (
                     <path d={`M${at},${up - 7} l7,12 h-14 z`} />

@@ -1,23 +1,26 @@
 /** Angle, distance, delay and level of each loudspeaker, to read and to type into a receiver. */
 
 import type { ReactElement } from 'react';
+import type { Finding } from '../../core/findings/finding';
 import type { LengthUnits } from '../../core/quantity/length';
 import { measuresIn } from '../../core/quantity/measures';
 import type { SpeakerResult } from '../../core/speakers/judge';
 import type { Layout } from '../../core/speakers/layouts';
 import { scrollable } from '../controls/scrollable';
 import { Term } from '../glossary/Term';
+import { speakerSign } from '../speakers/speaker-sign';
 
 export interface SpeakerTableProps {
   readonly layout: Layout | null;
   readonly speakers: readonly SpeakerResult[];
+  readonly findings: readonly Finding[];
   readonly units: LengthUnits;
   readonly chosen: string | null;
   readonly onChoose: (channel: string) => void;
 }
 
 export function SpeakerTable(props: SpeakerTableProps): ReactElement {
-  const { layout, speakers, units, chosen, onChoose } = props;
+  const { layout, speakers, findings, units, chosen, onChoose } = props;
   return (
     <figure className="chart speaker-figures" aria-label="Loudspeaker figures">
       <figcaption>
@@ -57,7 +60,7 @@ export function SpeakerTable(props: SpeakerTableProps): ReactElement {
                 >
                   <th scope="row">
                     <button type="button" onClick={() => onChoose(speaker.channel)}>
-                      {speaker.inRange ? '●' : '△'} {channel?.short ?? speaker.channel}
+                      {speakerSign(speaker, findings) ?? '●'} {channel?.short ?? speaker.channel}
                     </button>
                   </th>
                   <td>{speaker.azimuthDeg.toFixed(1)}°</td>

@@ -4,6 +4,7 @@ import type { SpeakerResult } from '../../core/speakers/judge';
 import type { Point } from '../../core/room/project';
 import { speakerBox } from '../../core/speakers/box';
 import { WALL_CLEARANCE_M } from '../../core/speakers/nominal-place';
+import { speakerSign } from '../speakers/speaker-sign';
 import { DragHandle } from './DragHandle';
 import { DRAG_NORMAL, dragPlace, nudged, takeHold, type LabelContext } from './label-context';
 import { RANKS, type PlacedLabel } from './Labels';
@@ -56,6 +57,7 @@ export function speakerLabel(context: LabelContext, label: string): PlacedLabel 
   const marked = channel === label || (place?.kind === 'speaker' && place.channel === label);
   const name = known?.name ?? label;
   const inRange = speaker?.inRange ?? false;
+  const sign = speakerSign({ channel: label, inRange }, analysis.findings);
   return {
     key: `speaker-${label}`,
     at: position,
@@ -86,7 +88,7 @@ export function speakerLabel(context: LabelContext, label: string): PlacedLabel 
           change({ kind: 'speaker', channel: label, position: to }, gesture);
         }}
       >
-        {inRange ? null : <span aria-hidden="true">△ </span>}
+        {sign === null ? null : <span aria-hidden="true">{sign} </span>}
         <b>{known?.short ?? label}</b> {speaker ? `${Math.round(speaker.azimuthDeg) || 0}°` : ''}
         {speaker && Math.abs(speaker.elevationDeg) >= 0.5 ? (
           <small>

@@ -40,11 +40,11 @@ export function SpeakersEvidence(): ReactElement {
 }
 
 function Angles(): ReactElement {
-  const { layout, speakers } = useAnalysis();
+  const { layout, speakers, findings } = useAnalysis();
   const units = useSession((session) => session.units);
   const channel = useSession((session) => session.channel);
   const chooseChannel = useSession((session) => session.chooseChannel);
-  const props = { layout, speakers, chosen: channel, onChoose: chooseChannel };
+  const props = { layout, speakers, findings, chosen: channel, onChoose: chooseChannel };
   return (
     <>
       <SpeakerPanorama {...props} />

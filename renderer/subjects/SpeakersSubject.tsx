@@ -14,11 +14,12 @@ import { useChosenSpeaker } from '../speakers/chosen-speaker';
 import { seatKey, seatOption } from '../state/seat-names';
 import { MountFields } from '../speakers/MountFields';
 import { PlacerFields } from '../speakers/PlacerFields';
+import { speakerSign } from '../speakers/speaker-sign';
 import { useAnalysis, useProject, useSession } from '../state/session';
 
 export function SpeakersInputs(): ReactElement {
   const project = useProject();
-  const { layout, speakers } = useAnalysis();
+  const { layout, speakers, findings } = useAnalysis();
   const change = useSession((session) => session.change);
   const units = useSession((session) => session.units);
   const chooseChannel = useSession((session) => session.chooseChannel);
@@ -78,7 +79,7 @@ export function SpeakersInputs(): ReactElement {
               className={speaker.inRange ? undefined : 'outside'}
               onClick={() => chooseChannel(speaker.channel)}
             >
-              {speaker.inRange ? '' : '△ '}
+              {speaker.inRange ? '' : `${speakerSign(speaker, findings)} `}
               {known?.short ?? speaker.channel}
               {pinned.has(speaker.channel) ? ' ⊥' : ''}
             </button>

@@ -42,7 +42,7 @@ describe.runIf(browserOrSkip())('speakers and decay, in the window', () => {
   it('sets a loudspeaker by tape measure from the corner', async () => {
     const { page } = await open();
     await page.getByRole('button', { name: /Speakers/ }).click();
-    await page.getByRole('button', { name: '△ C', exact: true }).first().click();
+    await page.getByRole('button', { name: '○ C', exact: true }).first().click();
     await page.getByLabel('C above the floor').fill('1.1');
     await page.keyboard.press('Enter');
     expect(await page.getByRole('row', { name: /● C/ }).innerText()).toMatch(/0\.0°\s+0°\s+0\.0°/);
