@@ -44,11 +44,10 @@ export function FinishField(props: FinishFieldProps): ReactElement {
         type="button"
         className="finish-chosen"
         aria-haspopup="dialog"
-        aria-labelledby={`${id}-label ${id}-name`}
-        aria-describedby={mounting === '' ? undefined : `${id}-mounting`}
+        aria-labelledby={`${id}-label ${id}-name${mounting === '' ? '' : ` ${id}-mounting`}`}
         onClick={() => setOpen(true)}
       >
-        <span id={`${id}-name`}>{finish ? finishName(finish, units) : value}</span>
+        <span id={`${id}-name`}>{finish ? finishName(finish, units) : value}</span>{' '}
         {mounting === '' ? null : <small id={`${id}-mounting`}>{mounting}</small>}
       </button>
       {open ? (

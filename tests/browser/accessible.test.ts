@@ -53,6 +53,17 @@ describe.runIf(browserOrSkip())('the window for every reader (axe-core)', () => 
           found.push(...(await violations(page, `${subject} ${n + 1}`)));
         }
       }
+      // Decay is open: its chooser of finishes, then the glossary.
+      await page
+        .getByRole('button', { name: /^Back wall/ })
+        .first()
+        .click();
+      await page.getByRole('listbox', { name: 'Finishes' }).waitFor();
+      found.push(...(await violations(page, 'chooser of finishes')));
+      await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: 'Words', exact: true }).click();
+      await page.getByRole('dialog').waitFor();
+      found.push(...(await violations(page, 'glossary')));
       expect(found).toEqual([]);
     },
     240_000,
