@@ -14,10 +14,17 @@ export function placeOf(face: string): FacePlace {
   return side === 'floor' || side === 'ceiling' ? side : 'wall';
 }
 
+/** A depth; a usual one in inches is told in no sixteenths, since nobody measured it. */
+function depthText(depthM: number, isUsual: boolean, { units, part, about }: Measures): string {
+  if (!isUsual) return part(depthM);
+  return `about ${units === 'metric' ? part(depthM) : about(depthM)}`;
+}
+
 /** How the finish is built, for example `hung with 375 mm of air above`. */
-export function mountingText(finish: Finish, { part }: Measures): string {
+export function mountingText(finish: Finish, measures: Measures): string {
+  const { part } = measures;
   const { airM = 0, depthUsual = false, suits } = finish;
-  const air = `${depthUsual ? 'about ' : ''}${part(airM)}`;
+  const air = depthText(airM, depthUsual, measures);
   switch (finish.mount) {
     case 'face':
       return finish.frameM === undefined
@@ -51,8 +58,8 @@ const SIDE_TAKEN: Readonly<Record<Face, string>> = {
 };
 
 /** What the finish takes of the room on `face`, for example `takes 40 cm of height`; null under 1 cm. */
-export function takesText(finish: Finish, face: string, { part }: Measures): string | null {
+export function takesText(finish: Finish, face: string, measures: Measures): string | null {
   if (finish.depthM < LEAST_TOLD_M) return null;
-  const about = finish.depthUsual ? 'about ' : '';
-  return `takes ${about}${part(finish.depthM)} of ${SIDE_TAKEN[patchSide(face)]}`;
+  const depth = depthText(finish.depthM, finish.depthUsual ?? false, measures);
+  return `takes ${depth} of ${SIDE_TAKEN[patchSide(face)]}`;
 }

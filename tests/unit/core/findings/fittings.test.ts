@@ -41,6 +41,6 @@ describe('fittings', () => {
     const project = roomOf({ solids: [box('panel', [0, 1, 0], [0.008, 2, 2])] });
     const [remedy] = findingOf(project, 'sliver:panel').remedies;
     expect(remedy?.edit).toBeUndefined();
-    expect(remedy?.text).toContain('0.02 m');
+    expect(remedy?.text).toContain('at least 2 cm thick');
   });
 });

@@ -207,4 +207,13 @@ describe('looking up a finish', () => {
     const felt = { ...own, id: 'felt-90' };
     expect(nearestFinishId(typed, { finishesCustom: [felt] })).toBe(nearest);
   });
+
+  it('tell a usual depth in no sixteenths, since nobody measured it', () => {
+    const usual = FINISHES.filter(({ depthUsual }) => depthUsual);
+    expect(usual.length).toBeGreaterThan(0);
+    for (const finish of usual) {
+      const words = `${mountingText(finish, measuresIn('imperial'))} ${takesText(finish, 'left', measuresIn('imperial')) ?? ''}`;
+      expect(words).not.toMatch(/\/16/);
+    }
+  });
 });
