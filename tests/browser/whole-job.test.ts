@@ -35,7 +35,9 @@ async function batch(text: string, ...options: string[]): Promise<string> {
     out: (line) => (out += line),
     complain: (line) => complaints.push(line),
   });
-  expect({ code, complaints }).toEqual({ code: 0, complaints: [] });
+  // A slow machine is told how far a long computation is; that is no complaint.
+  const faults = complaints.filter((line) => !line.startsWith('Solving the room as built'));
+  expect({ code, faults }).toEqual({ code: 0, faults: [] });
   return out;
 }
 

@@ -129,13 +129,16 @@ describe('the units of words and tables', () => {
     await run('den.room.json', '--out', 'feet', '--units', 'feet');
     const rows = async (folder: string, name: string): Promise<string[]> =>
       (await fs.readFile(temp.at(folder, name), 'utf8')).split('\r\n');
+    // Finishes have a name in each system: without it the tables of materials agree too.
+    const unnamed = (row: string): string =>
+      row.replace(/^([^,]*,[^,]*),(?:"(?:[^"]|"")*"|[^,]*),/, '$1,');
     for (const name of ['placements.csv', 'decay.csv', 'materials.csv']) {
-      const metric = await rows('metric', name);
+      const metric = (await rows('metric', name)).map(unnamed);
       const feet = await rows('feet', name);
       expect(feet).toHaveLength(metric.length);
       feet
         .slice(0, -1)
-        .forEach((row, i) => expect(row.startsWith(`${metric[i] ?? '?'},`)).toBe(true));
+        .forEach((row, i) => expect(unnamed(row).startsWith(`${metric[i] ?? '?'},`)).toBe(true));
     }
     const [header, ears] = await rows('feet', 'placements.csv');
     expect(header).toMatch(/,from_left_wall_ft_in,from_front_wall_ft_in,above_floor_ft_in,/);
