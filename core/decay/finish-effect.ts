@@ -1,9 +1,9 @@
 /** What a finish would do to the decay if part of the room took it, by the formulas that judge it. */
 
-import { absorptionAt, type Finish } from '../room/finishes';
+import type { Finish } from '../room/finishes';
 import type { Surface } from '../room/space';
+import { bandWith, type RoomSize } from './band-with';
 import type { Decay, DecayBand } from './decay';
-import type { FaceAbsorption, FacesInput } from './face-absorption';
 import { METHODS } from './methods';
 import { JUDGED_BY, verdictOf } from './verdict';
 
@@ -21,7 +21,7 @@ export interface FinishEffect {
 
 export interface RoomDecay {
   readonly decay: Pick<Decay, 'bands'>;
-  readonly geometry: { readonly volumeM3: number; readonly surfaceM2: number };
+  readonly geometry: RoomSize;
   readonly speedMS: number;
 }
 
@@ -54,37 +54,13 @@ export function finishEffect(
   let outsideS = 0;
   let middle = 0;
   for (const band of judged(room.decay.bands)) {
-    const input = withFinish(room, band, takes, finish);
+    const input = bandWith(room.geometry, room.speedMS, band, (surface) =>
+      takes(surface) ? finish : null,
+    );
     if (!input) return null;
     const times = JUDGED_BY.map((id) => METHODS[id].timeS(input));
     outsideS += Math.abs(verdictOf(band, times).outsideS);
     if (band.hz === 500 || band.hz === 1000) middle += METHODS.eyring.timeS(input) / 2;
   }
   return { outsideS, nearerS: outsideNowS(room.decay) - outsideS, midS: middle };
-}
-
-function withFinish(
-  { geometry, speedMS }: RoomDecay,
-  band: DecayBand,
-  takes: (surface: Surface) => boolean,
-  finish: Finish,
-): FacesInput | null {
-  if (band.objectsM2 === null || geometry.volumeM3 <= 0) return null;
-  const faces: FaceAbsorption[] = [];
-  let absorptionM2 = 0;
-  for (const surface of band.surfaces) {
-    const coefficient = takes(surface) ? absorptionAt(finish, band.hz) : surface.coefficient;
-    if (coefficient === null) return null;
-    faces.push({ face: surface.face, areaM2: surface.areaM2, coefficient });
-    absorptionM2 += surface.areaM2 * coefficient;
-  }
-  return {
-    volumeM3: geometry.volumeM3,
-    surfaceM2: geometry.surfaceM2,
-    absorptionM2,
-    objectsM2: band.objectsM2,
-    airPerM: band.airAbsorptionM2 / (4 * geometry.volumeM3),
-    speedMS,
-    faces,
-  };
 }

@@ -1,11 +1,12 @@
 /** Which faces to finish anew so that the decay comes nearest to its corridor: one face, or two. */
 
 import { speedOfSoundMS } from '../air/medium';
+import { bandWith } from '../decay/band-with';
 import type { DecayBand } from '../decay/decay';
-import type { FaceAbsorption, FacesInput } from '../decay/face-absorption';
+import type { FacesInput } from '../decay/face-absorption';
 import { METHODS } from '../decay/methods';
 import { JUDGED_BY, verdictOf, type Verdict } from '../decay/verdict';
-import { absorptionAt, finishLookup, type Finish } from '../room/finishes';
+import { finishLookup, type Finish } from '../room/finishes';
 import { placeOf } from '../room/mounting';
 import { FACES, type Face } from '../room/project';
 import type { FindingContext } from './context';
@@ -142,29 +143,13 @@ function scoreAfter(
 }
 
 /** A band with the bare parts of some faces refinished; null where a figure is missing. */
-function refinished(
+const refinished = (
   { project, space }: FindingContext,
   band: DecayBand,
   changes: readonly Change[],
-): FacesInput | null {
-  if (band.objectsM2 === null) return null;
-  const faces: FaceAbsorption[] = [];
-  let absorptionM2 = 0;
-  for (const surface of band.surfaces) {
-    const change =
-      surface.patch === null ? changes.find(({ face }) => face === surface.face) : undefined;
-    const coefficient = change ? absorptionAt(change.finish, band.hz) : surface.coefficient;
-    if (coefficient === null) return null;
-    faces.push({ face: surface.face, areaM2: surface.areaM2, coefficient });
-    absorptionM2 += surface.areaM2 * coefficient;
-  }
-  return {
-    volumeM3: space.volumeM3,
-    surfaceM2: space.surfaceM2,
-    absorptionM2,
-    objectsM2: band.objectsM2,
-    airPerM: band.airAbsorptionM2 / (4 * space.volumeM3),
-    speedMS: speedOfSoundMS(project.air.temperatureC),
-    faces,
-  };
-}
+): FacesInput | null =>
+  bandWith(space, speedOfSoundMS(project.air.temperatureC), band, (surface) =>
+    surface.patch === null
+      ? (changes.find(({ face }) => face === surface.face)?.finish ?? null)
+      : null,
+  );
