@@ -22,6 +22,8 @@ const LEAST_DB = 40;
 const ROUND_DB = 5;
 /** Deep notches may run out of the picture below this under the top, dB. */
 const MOST_DB = 60;
+/** The key of the lines needs a chart of this width, px. */
+const KEY_PX = 300;
 const TICKS_HZ = [20, 30, 40, 50, 60, 80, 100, 120, 150, 200];
 
 export interface ResponseChartProps {
@@ -138,7 +140,11 @@ export function ResponseChart(props: ResponseChartProps): ReactElement {
             <text className="tick-label" x={LEFT} y={TOP - 8}>
               0 dB: one subwoofer, 1 m away in the open
             </text>
-            <LineKey x={LEFT + 6} y={height - BOTTOM - 7} several={seats.length > 1} />
+            <LineKey
+              x={LEFT + 6}
+              y={height - BOTTOM - 7}
+              several={seats.length > 1 && spread !== null && width > KEY_PX}
+            />
             <line
               className="axis"
               x1={LEFT}
