@@ -2,6 +2,7 @@
 
 import type { ReactElement } from 'react';
 import type { Finding } from '../../core/findings/finding';
+import { capital } from '../../core/quantity/capital';
 import { measuresIn, type Measures } from '../../core/quantity/measures';
 import { minused } from '../charts/signed';
 import { useSession } from '../state/session';
@@ -47,8 +48,6 @@ export function FindingItem({ finding, open, onChoose }: FindingItemProps): Reac
     </li>
   );
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A finding's figure with its unit, lengths in the person's units. */
 export function figure(
