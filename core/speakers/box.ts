@@ -147,7 +147,7 @@ function usualBox(mount: Mount, beforeM: number): Point {
   return [width, height, hangs && beforeM >= FLUSH_M - DUST_M ? Math.min(depth, beforeM) : depth];
 }
 
-/** A stand faces the reference seat along the longer way; the back wall where there is no seat. */
+/** A stand faces the reference seat along the longer way, along the room where both are alike; the back wall where there is no seat. */
 function standLooks(
   project: Project,
   position: Point,
@@ -155,7 +155,7 @@ function standLooks(
   const ears = referencePlace(project)?.position;
   if (!ears) return { axis: 1, looks: 1 };
   const [dx, dy] = [ears[0] - position[0], ears[1] - position[1]];
-  return Math.abs(dx) > Math.abs(dy)
+  return Math.abs(dx) > Math.abs(dy) + DUST_M
     ? { axis: 0, looks: dx < 0 ? -1 : 1 }
     : { axis: 1, looks: dy < 0 ? -1 : 1 };
 }

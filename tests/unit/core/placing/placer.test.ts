@@ -246,7 +246,22 @@ describe('the room mirrored', () => {
           expect(twin.position[2]).toBeCloseTo(position[2], 3);
         }
       }),
-      { numRuns: 25 },
+      {
+        numRuns: 25,
+        // A stand at 45 degrees, whose box turned one way on the left and another on the right.
+        examples: [
+          [
+            {
+              width: 4.26,
+              length: 4.5,
+              y: 3.05,
+              seat: 2,
+              layout: '0+7+0',
+              column: { x: 0.42, y: 1.1, w: 0.59 },
+            },
+          ],
+        ],
+      },
     );
   });
 });
