@@ -41,7 +41,7 @@ const wallZones = [
   {
     target: './electron',
     from: './renderer',
-    except: ['./host/host.ts', './host/kept-record.ts'],
+    except: ['./host/host.ts', './host/autosave-record.ts'],
     message: 'electron knows the renderer only by its host interface and its records of kept work.',
   },
 ].map((zone) => ({

@@ -26,17 +26,17 @@ import { createRoot } from 'react-dom/client';
 import { App } from './app/App';
 import { BrokenWindow } from './app/BrokenWindow';
 import { tellErrors } from './app/tell-errors';
-import { PartBoundary } from './controls/PartBoundary';
-import { followRoom } from './field/built-store';
-import { endPaintWithSubject } from './field/end-with-subject';
+import { PartBoundary } from './kit/controls/PartBoundary';
+import { followRoom } from './pressure/built-store';
+import { endPaintWithSubject } from './pressure/end-with-subject';
 import { chooseHost } from './host/choose-host';
-import { createFiling } from './state/filing';
+import { createDocumentCommands } from './state/document-commands';
 import { useSession } from './state/session';
-import { keepPlaceOnPaper, onLightPaper } from './sheet/paper';
+import { keepPlaceOnPaper, onLightPaper } from './state/paper';
 
 tellErrors(useSession);
-const filing = createFiling(chooseHost(), useSession, onLightPaper);
-void filing.start();
+const commands = createDocumentCommands(chooseHost(), useSession, onLightPaper);
+void commands.start();
 keepPlaceOnPaper();
 followRoom();
 endPaintWithSubject();
@@ -47,9 +47,11 @@ if (root) {
     <StrictMode>
       <PartBoundary
         part="The window"
-        instead={(error, retry) => <BrokenWindow error={error} filing={filing} onRetry={retry} />}
+        instead={(error, retry) => (
+          <BrokenWindow error={error} commands={commands} onRetry={retry} />
+        )}
       >
-        <App filing={filing} />
+        <App commands={commands} />
       </PartBoundary>
     </StrictMode>,
   );

@@ -9,7 +9,7 @@ import type {
   KeptWork,
   UnreadableWork,
 } from '../../renderer/host/host';
-import { loneRecord, sortedRecord } from '../../renderer/host/kept-record';
+import { loneRecord, sortedRecord } from '../../renderer/host/autosave-record';
 import { writeAtomically } from '../files/atomic-write';
 import { errorCode } from '../files/error-code';
 import { saveFailure } from '../files/file-sentences';

@@ -1,24 +1,24 @@
 /** The sheet: subjects down the left, the drawing with its profile below, inputs and findings right. */
 
 import type { ReactElement } from 'react';
-import { useFollowedResponses } from '../bass/response-store';
-import { RoomPart } from '../controls/PartBoundary';
-import { DrawingSheet } from '../drawing/DrawingSheet';
+import { useFollowedResponses } from '../subjects/bass/response-store';
+import { RoomPart } from '../kit/controls/PartBoundary';
+import { DrawingPane } from '../drawing/DrawingPane';
 import { FindingsPanel } from '../findings/FindingsPanel';
-import { HeadStrip } from '../sheet/HeadStrip';
-import { NoticeBar } from '../sheet/NoticeBar';
-import { SubjectIndex } from '../sheet/SubjectIndex';
-import { TitleBlock } from '../sheet/TitleBlock';
-import { ViewChoice } from '../sheet/ViewChoice';
-import type { Filing } from '../state/filing';
+import { TopBar } from './TopBar';
+import { NoticeBar } from './NoticeBar';
+import { SubjectIndex } from './SubjectIndex';
+import { TitleBlock } from './TitleBlock';
+import { ViewChoice } from './ViewChoice';
+import type { DocumentCommands } from '../state/document-commands';
 import { useSession, type OpenSubject } from '../state/session';
-import { BassEvidence, BassInputs } from '../subjects/BassSubject';
-import { DecayEvidence, DecayInputs } from '../subjects/DecaySubject';
-import { FittingsEvidence, FittingsInputs } from '../subjects/FittingsSubject';
-import { ShellEvidence, ShellInputs } from '../subjects/ShellSubject';
+import { BassEvidence, BassInputs } from '../subjects/bass/BassSubject';
+import { DecayEvidence, DecayInputs } from '../subjects/decay/DecaySubject';
+import { FittingsEvidence, FittingsInputs } from '../subjects/fittings/FittingsSubject';
+import { ShellEvidence, ShellInputs } from '../subjects/shell/ShellSubject';
 import { SUBJECT_TITLES } from '../subjects/subject-titles';
-import { SpeakersEvidence } from '../subjects/SpeakersEvidence';
-import { SpeakersInputs } from '../subjects/SpeakersSubject';
+import { SpeakersEvidence } from '../subjects/speakers/SpeakersEvidence';
+import { SpeakersInputs } from '../subjects/speakers/SpeakersSubject';
 import { Margin } from './Margin';
 import { SkipLinks } from './SkipLinks';
 import { useDroppedFiles, useShortcuts } from './use-shortcuts';
@@ -34,22 +34,22 @@ const SUBJECTS: Readonly<
   decay: { inputs: DecayInputs, evidence: DecayEvidence },
 };
 
-export function App({ filing }: { readonly filing: Filing }): ReactElement {
+export function App({ commands }: { readonly commands: DocumentCommands }): ReactElement {
   const subject = useSession((session) => session.subject);
-  useShortcuts(filing);
-  useDroppedFiles(filing);
+  useShortcuts(commands);
+  useDroppedFiles(commands);
   useFollowedResponses(subject === 'bass');
   const { inputs: Inputs, evidence: Evidence } = SUBJECTS[subject];
   const { title } = SUBJECT_TITLES[subject];
   return (
     <div className="sheet">
       <SkipLinks />
-      <HeadStrip filing={filing} />
+      <TopBar commands={commands} />
       <SubjectIndex />
       <main className="board" aria-label="Drawing">
         <div className="paper">
           <RoomPart part="The drawing">
-            <DrawingSheet tools={<ViewChoice />} />
+            <DrawingPane tools={<ViewChoice />} />
           </RoomPart>
           <TitleBlock />
           <NoticeBar />

@@ -1,20 +1,20 @@
 /** What stands in place of the whole window where an exception could not be held to one part of it. */
 
 import type { ReactElement } from 'react';
-import { PartBoundary } from '../controls/PartBoundary';
-import { errorText } from '../controls/error-text';
-import { NoticeBar } from '../sheet/NoticeBar';
+import { PartBoundary } from '../kit/controls/PartBoundary';
+import { errorText } from '../kit/controls/error-text';
+import { NoticeBar } from './NoticeBar';
 import { undoName } from '../state/history';
-import type { Filing } from '../state/filing';
+import type { DocumentCommands } from '../state/document-commands';
 import { useSession } from '../state/session';
 
 export interface BrokenWindowProps {
   readonly error: unknown;
-  readonly filing: Filing;
+  readonly commands: DocumentCommands;
   readonly onRetry: () => void;
 }
 
-export function BrokenWindow({ error, filing, onRetry }: BrokenWindowProps): ReactElement {
+export function BrokenWindow({ error, commands, onRetry }: BrokenWindowProps): ReactElement {
   const back = useSession((session) => undoName(session.work));
   const undo = useSession((session) => session.undo);
   return (
@@ -28,10 +28,10 @@ export function BrokenWindow({ error, filing, onRetry }: BrokenWindowProps): Rea
         <p className="error-text">{errorText(error)}</p>
       </div>
       <div className="head-group">
-        <button type="button" onClick={() => void filing.save()}>
+        <button type="button" onClick={() => void commands.save()}>
           Save
         </button>
-        <button type="button" onClick={() => void filing.saveAs()}>
+        <button type="button" onClick={() => void commands.saveAs()}>
           Save as
         </button>
         {back === null ? null : (

@@ -1,8 +1,8 @@
 /** What fails outside of the drawing of components (a press, a timer, a promise) is told, not swallowed. */
 
 import type { StoreApi } from 'zustand';
-import { errorText } from '../controls/error-text';
-import { heldErrors } from '../controls/PartBoundary';
+import { errorText } from '../kit/controls/error-text';
+import { heldErrors } from '../kit/controls/PartBoundary';
 import type { Session } from '../state/session';
 
 const HOLD_MS = 100;

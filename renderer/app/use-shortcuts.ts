@@ -1,14 +1,14 @@
 /** Keys that work everywhere in the window. */
 
 import { useEffect } from 'react';
-import { chosenThing, isRemovable, removeThing } from '../fittings/chosen';
-import type { Filing } from '../state/filing';
+import { chosenThing, isRemovable, removeThing } from '../state/chosen';
+import type { DocumentCommands } from '../state/document-commands';
 import { projectOf, useSession, VIEWS } from '../state/session';
 
 /** What takes letters, or a choice by its first letter. */
 const TEXT_FIELDS = 'input:not([type="radio"], [type="checkbox"]), textarea, select';
 
-export function useShortcuts(filing: Filing): void {
+export function useShortcuts(commands: DocumentCommands): void {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent): void => {
       const session = useSession.getState();
@@ -24,9 +24,9 @@ export function useShortcuts(filing: Filing): void {
       };
       // What stands in a field counts as typed: leaving the field takes it.
       if (command && (key === 's' || key === 'o') && typing) field?.blur();
-      if (command && key === 's') run(event.shiftKey ? filing.saveAs : filing.save);
-      else if (command && key === 'o') run(filing.open);
-      else if (command && key === 'p') run(filing.print);
+      if (command && key === 's') run(event.shiftKey ? commands.saveAs : commands.save);
+      else if (command && key === 'o') run(commands.open);
+      else if (command && key === 'p') run(commands.print);
       else if (typing) return;
       else if (command && key === 'z') run(event.shiftKey ? session.redo : session.undo);
       else if (command && key === 'y') run(session.redo);
@@ -41,11 +41,11 @@ export function useShortcuts(filing: Filing): void {
     };
     window.addEventListener('keydown', onKeyDown);
     return () => window.removeEventListener('keydown', onKeyDown);
-  }, [filing]);
+  }, [commands]);
 }
 
 /** A file dropped anywhere on the window is opened; the browser must not show it in the page's place. */
-export function useDroppedFiles(filing: Filing): void {
+export function useDroppedFiles(commands: DocumentCommands): void {
   useEffect(() => {
     const carriesFile = ({ dataTransfer }: DragEvent): boolean =>
       dataTransfer?.types.includes('Files') ?? false;
@@ -55,7 +55,7 @@ export function useDroppedFiles(filing: Filing): void {
     const onDrop = (event: DragEvent): void => {
       if (!carriesFile(event) || event.dataTransfer === null) return;
       event.preventDefault();
-      void filing.openDropped(event.dataTransfer);
+      void commands.openDropped(event.dataTransfer);
     };
     window.addEventListener('dragover', onDragOver);
     window.addEventListener('drop', onDrop);
@@ -63,5 +63,5 @@ export function useDroppedFiles(filing: Filing): void {
       window.removeEventListener('dragover', onDragOver);
       window.removeEventListener('drop', onDrop);
     };
-  }, [filing]);
+  }, [commands]);
 }

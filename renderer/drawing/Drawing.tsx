@@ -5,39 +5,42 @@ import { useEffect, useMemo, useRef, useState, type ReactElement } from 'react';
 import { subwooferPlaces } from '../../core/bass/places';
 import { stripsOf } from '../../core/speakers/strips';
 import { METRES_PER_FOOT } from '../../core/quantity/length';
-import { usePlaces } from '../bass/places-store';
-import type { Painting } from '../field/painting';
-import { chosenThing } from '../fittings/chosen';
-import { useChosenSpeaker } from '../speakers/chosen-speaker';
-import { useHearingSeat, useSpeakerEvidence } from '../speakers/evidence-store';
-import { useReflectionMarks } from '../speakers/use-early';
+import { usePlaces } from '../subjects/bass/places-store';
+import type { Painting } from '../pressure/painting';
+import { chosenThing } from '../state/chosen';
+import { useChosenSpeaker } from '../subjects/speakers/chosen-speaker';
+import { useHearingSeat, useSpeakerEvidence } from '../subjects/speakers/shown-evidence';
+import { useReflectionMarks } from '../subjects/speakers/early-reflections';
 import { useAnalysis, useProject, useSession, type OpenSubject, type View } from '../state/session';
-import { aimLabels } from './aim-label';
+import { aimLabels } from '../subjects/speakers/aim-label';
 import { CameraRig } from './CameraRig';
 import { dimensionLines, dimensionStrokes, type NearSides } from './dimension-lines';
 import { drawingLabels } from './drawing-labels';
 import type { LabelContext } from './label-context';
 import { EYE_KEYS, eyeMove, type EyeMove } from './eye-keys';
-import { fittingLabels } from './fitting-labels';
+import { fittingLabels } from '../subjects/fittings/fitting-labels';
 import { LabelLayer, LabelMover } from './Labels';
 import { usePalette } from './palette';
 import { patchLabels } from './patch-labels';
-import { Fittings } from './scene/Fittings';
+import { Openings } from './scene/Openings';
+import { ScreenFrame } from './scene/ScreenFrame';
+import { SolidBoxes } from './scene/SolidBoxes';
+import { Subwoofers } from './scene/Subwoofers';
 import { placeDimensions, placeStrokes } from './place-dimensions';
 import { placeFigures } from './place-figures';
-import { reflectionLabels } from './reflection-labels';
+import { reflectionLabels } from '../subjects/speakers/reflection-labels';
 import { Loudspeakers } from './scene/Loudspeakers';
-import { ReflectionPoints } from './scene/ReflectionPoints';
+import { ReflectionPoints } from '../subjects/speakers/ReflectionPoints';
 import { Seats } from './scene/Seats';
 import { PreviewMarks } from './scene/PreviewMarks';
 import { PressurePaint } from './scene/PressurePaint';
 import { Shell } from './scene/Shell';
 import { Strokes } from './scene/Strokes';
-import { Strips } from './scene/Strips';
-import { SubwooferPlaces } from './scene/SubwooferPlaces';
+import { Strips } from '../subjects/speakers/Strips';
+import { SubwooferPlaces } from '../subjects/bass/SubwooferPlaces';
 import type { Stage } from './stage';
 import { SceneCanvas } from './SceneCanvas';
-import { subwooferLabels } from './subwoofer-labels';
+import { subwooferLabels } from '../subjects/bass/subwoofer-labels';
 
 const VIEW_NAMES: Readonly<Record<View, string>> = {
   room: 'in space',
@@ -173,11 +176,14 @@ export function Drawing({ painting }: { readonly painting: Painting | null }): R
         />
         <Shell size={size} palette={palette} gridM={units === 'metric' ? 0.5 : METRES_PER_FOOT} />
         {painting ? <PressurePaint painting={painting} palette={palette} view={view} /> : null}
-        <Fittings
+        <SolidBoxes project={project} palette={palette} />
+        <Subwoofers project={project} palette={palette} />
+        <Openings
           project={project}
           palette={palette}
-          chosenPatch={context.handles === 'subwoofers' ? null : patch}
+          chosen={context.handles === 'subwoofers' ? null : patch}
         />
+        <ScreenFrame project={project} palette={palette} />
         {subject === 'bass' && placesOpen ? (
           <SubwooferPlaces places={places} boxM={boxM} palette={palette} />
         ) : null}

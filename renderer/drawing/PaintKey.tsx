@@ -1,16 +1,16 @@
 /** What the painted pressure means, on the sheet beside the drawing. */
 
 import type { ReactElement } from 'react';
-import { BAND_DB, BANDS } from '../field/painting';
-import type { ShownPainting } from '../field/use-painting';
-import { useTone } from '../field/tone';
+import { BAND_DB, BANDS } from '../pressure/painting';
+import type { ShownPainting } from '../pressure/use-painting';
+import { usePainted } from '../pressure/painted';
 import { useSession, type View } from '../state/session';
 import { shadeOf } from './paint-colors';
 
 const STEPS = 9;
 
 export function PaintKey({ painting }: { readonly painting: ShownPainting }): ReactElement {
-  const choose = useTone((store) => store.choose);
+  const choose = usePainted((store) => store.choose);
   const view = useSession((session) => session.view);
   return (
     <div className="paint-key" aria-label="Key of the painted pressure">

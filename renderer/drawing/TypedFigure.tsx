@@ -2,7 +2,7 @@
 
 import { useRef, useState, type ReactElement } from 'react';
 import { formatLength } from '../../core/quantity/length';
-import { LengthField, type LengthFieldProps } from '../controls/LengthField';
+import { LengthField, type LengthFieldProps } from '../kit/controls/LengthField';
 import { useSession } from '../state/session';
 
 export interface TypedFigureProps extends Pick<

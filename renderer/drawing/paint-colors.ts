@@ -5,7 +5,7 @@
  */
 
 import { channels } from './palette';
-import { BAND_DB, BANDS, type Painting } from '../field/painting';
+import { BAND_DB, BANDS, type Painting } from '../pressure/painting';
 
 /** `#rrggbb` each. */
 export interface PaintColors {

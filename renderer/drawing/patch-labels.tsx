@@ -17,8 +17,8 @@ import {
 import { isOpening, isPassage, planeOf } from '../../core/room/openings';
 import { mapPoint } from '../../core/room/point';
 import { FACES, type Patch, type Point, type Room } from '../../core/room/project';
-import { changePatch } from '../fittings/change-patches';
-import { removeThing } from '../fittings/chosen';
+import { changePatch } from '../state/change-patches';
+import { removeThing } from '../state/chosen';
 import { DragHandle } from './DragHandle';
 import { DRAG_NORMAL, NUDGE_AXES, type LabelContext } from './label-context';
 import { RANKS, type PlacedLabel } from './Labels';

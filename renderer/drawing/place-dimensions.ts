@@ -11,9 +11,9 @@ import { planeOf } from '../../core/room/openings';
 import { farCorner, mapPoint } from '../../core/room/point';
 import type { Patch, Point, Project } from '../../core/room/project';
 import { rowCentreX } from '../../core/room/seats';
-import { changeFittings, withSolid } from '../fittings/change-fittings';
-import { changePatch } from '../fittings/change-patches';
-import type { ChosenThing } from '../fittings/chosen';
+import { changeFittings, withSolid } from '../state/change-fittings';
+import { changePatch } from '../state/change-patches';
+import type { ChosenThing } from '../state/chosen';
 import { useSession, type View } from '../state/session';
 
 export interface PlaceDimension {

@@ -4,7 +4,7 @@ import type { SpeakerResult } from '../../core/speakers/judge';
 import type { Point } from '../../core/room/project';
 import { speakerBox } from '../../core/speakers/box';
 import { WALL_CLEARANCE_M } from '../../core/speakers/nominal-place';
-import { speakerSign } from '../speakers/speaker-sign';
+import { speakerSign } from './speaker-sign';
 import { DragHandle } from './DragHandle';
 import { DRAG_NORMAL, dragPlace, nudged, takeHold, type LabelContext } from './label-context';
 import { RANKS, type PlacedLabel } from './Labels';

@@ -4,11 +4,11 @@ import type { ReactElement } from 'react';
 import type { Finding } from '../../core/findings/finding';
 import { capital } from '../../core/quantity/capital';
 import { measuresIn, type Measures } from '../../core/quantity/measures';
-import { minused } from '../charts/signed';
+import { minused } from '../kit/chart/signed';
 import { useSession } from '../state/session';
-import { usePrinting } from '../sheet/paper';
+import { usePrinting } from '../state/paper';
 import { Remedies } from './Remedies';
-import { SeverityMark } from './SeverityMark';
+import { SeverityMark } from '../kit/controls/SeverityMark';
 
 interface FindingItemProps {
   readonly finding: Finding;

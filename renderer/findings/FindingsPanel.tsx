@@ -7,7 +7,7 @@ import { type ReactElement, useEffect, useRef } from 'react';
 import type { Finding } from '../../core/findings/finding';
 import { orderFor } from '../../core/findings/order';
 import { useSession } from '../state/session';
-import { useBassPending } from '../bass/response-store';
+import { useBassPending } from '../subjects/bass/response-store';
 import { SUBJECT_TITLES } from '../subjects/subject-titles';
 import { FindingItem } from './FindingItem';
 import { shownUnder } from './shown-in';

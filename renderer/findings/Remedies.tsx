@@ -5,7 +5,7 @@
 
 import { useEffect, useState, type ReactElement } from 'react';
 import type { Finding, Remedy } from '../../core/findings/finding';
-import { usePlaces } from '../bass/places-store';
+import { usePlaces } from '../subjects/bass/places-store';
 import { useSession } from '../state/session';
 
 /** A drag changes the room many times a second; this long without a change it rests, ms. */

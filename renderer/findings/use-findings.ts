@@ -3,9 +3,9 @@
 import { useMemo } from 'react';
 import { joinFindings, slowFindings } from '../../core/analysis/whole';
 import type { Finding } from '../../core/findings/finding';
-import { useBassOfRoom } from '../bass/response-store';
-import { foundBassOf, usePlaces } from '../bass/places-store';
-import { spaceKey, useBuilt } from '../field/built-store';
+import { useBassOfRoom } from '../subjects/bass/response-store';
+import { foundBassOf, usePlaces } from '../subjects/bass/places-store';
+import { spaceKey, useBuilt } from '../pressure/built-store';
 import { useAnalysis, useProject, useSession } from '../state/session';
 
 /** In their order. Answers for another room, and coarse ones under a dragging hand, tell nothing. */

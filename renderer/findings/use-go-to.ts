@@ -1,8 +1,8 @@
 /** What the press of a finding opens: its subject, and in it the thing that it speaks of. */
 
 import type { Finding } from '../../core/findings/finding';
-import { useSpeakerEvidence } from '../speakers/evidence-store';
-import { useFace } from '../speakers/face-store';
+import { useSpeakerEvidence } from '../subjects/speakers/shown-evidence';
+import { useFace } from '../subjects/speakers/chosen-face';
 import { useSession } from '../state/session';
 import { SHOWN_IN } from './shown-in';
 

@@ -14,7 +14,7 @@ import {
 } from 'react';
 import { outsideNowS } from '../../core/decay/finish-effect';
 import { bandMark } from '../../core/quantity/bands';
-import { Choice } from '../controls/Choice';
+import { Choice } from '../kit/controls/Choice';
 import { useAnalysis, useProject, useSession } from '../state/session';
 import { FinishDetails } from './FinishDetails';
 import { FinishOption, GLANCE_HZ } from './FinishOption';

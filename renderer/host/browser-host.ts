@@ -1,7 +1,7 @@
 import { carriedFiles } from './carried-files';
 import { fileAccess } from './file-access';
 import type { Host } from './host';
-import { forgetUnreadable, keepWork, keptWork } from './kept-work';
+import { forgetUnreadable, keepWork, keptWork } from './autosave-in-browser';
 import { pickedFiles } from './picked-files';
 
 /** The host of the browser edition; what the browser can do with files is found out once. */

@@ -12,7 +12,7 @@ import type {
   SaveOutcome,
 } from './host';
 import { openDropped } from './carried-files';
-import { keepFile, keptFiles } from './kept-in-browser';
+import { keepFile, keptFiles } from './recent-in-browser';
 
 type FileFunctions = Pick<Host, 'open' | 'openDropped' | 'reopen' | 'save' | 'recent'>;
 

@@ -7,7 +7,7 @@ import type { LengthUnits } from '../../core/quantity/length';
 import { inInches } from '../../core/room/in-inches';
 import { newRoomFile } from '../../core/room/new-room';
 import { openRoom } from '../../core/room/open-room';
-import type { WorkState } from './work';
+import type { DocumentState } from './document';
 
 export const EXAMPLES = [
   { id: 'basement-bay', title: 'Basement bay', about: 'a bare bay with something to mend in it' },
@@ -23,7 +23,7 @@ const FILES: Readonly<Record<ExampleId, unknown>> = {
 };
 
 /** An example as unsaved work, in lengths of `units`. Throws only where the built-in file itself is broken. */
-export function exampleRoom(id: ExampleId, units: LengthUnits): WorkState {
+export function exampleRoom(id: ExampleId, units: LengthUnits): DocumentState {
   const opened = openRoom(JSON.stringify(FILES[id]));
   if (!opened.ok) throw new Error(`example ${id}: ${opened.faults[0]?.sentence ?? ''}`);
   // The files are in centimetres.
@@ -32,7 +32,7 @@ export function exampleRoom(id: ExampleId, units: LengthUnits): WorkState {
 }
 
 /** A bare room to start from, in whole figures of `units`. */
-export function bareRoom(units: LengthUnits): WorkState {
+export function bareRoom(units: LengthUnits): DocumentState {
   const opened = openRoom(JSON.stringify(newRoomFile(units)));
   if (!opened.ok) throw new Error('the bare room is broken');
   return {

@@ -16,7 +16,7 @@ import { faultLines } from './fault-lines';
 import { asOne, gestureEdits } from './gesture';
 import * as history from './history';
 import { keepPreferences, readPreferences, showAppearance, type Appearance } from './preferences';
-import { hasUnsaved, type FileState, type WorkState } from './work';
+import { hasUnsaved, type FileState, type DocumentState } from './document';
 
 export const VIEWS = ['room', 'plan', 'section', 'front'] as const;
 export type View = (typeof VIEWS)[number];
@@ -39,7 +39,7 @@ export interface NoticeAction {
 }
 
 export interface Session {
-  readonly work: history.History<WorkState>;
+  readonly work: history.History<DocumentState>;
   readonly analysis: Analysis;
   readonly units: LengthUnits;
   readonly appearance: Appearance;
@@ -62,9 +62,9 @@ export interface Session {
   readonly notice: Notice | null;
   /** Change the room; edits of one gesture are one step of the history. */
   readonly change: (edit: Edit, gesture?: string | null) => void;
-  readonly load: (work: WorkState, name: string) => void;
+  readonly load: (work: DocumentState, name: string) => void;
   /** Recovery at start: the room, and the unsaved one that it had replaced, for undo. */
-  readonly restore: (work: WorkState, before: WorkState | null) => void;
+  readonly restore: (work: DocumentState, before: DocumentState | null) => void;
   /** The file that the room of `old` has now been saved to; the present room's where it is not given. */
   readonly markSaved: (file: FileState, old?: FileState) => void;
   /** Room and history as they were before `gesture`: it is given up half way. */
@@ -103,11 +103,11 @@ export const useSession = create<Session>((set, get) => {
   /** The edits of the gesture that the present step belongs to. */
   let going: readonly Edit[] = [];
   let openings = 0;
-  const opened = ({ project, file }: WorkState): WorkState => {
+  const opened = ({ project, file }: DocumentState): DocumentState => {
     openings += 1;
     return { project, file: { ...file, opening: openings } };
   };
-  const show = (work: history.History<WorkState>): void => {
+  const show = (work: history.History<DocumentState>): void => {
     const before = get();
     const same = before.work.present.state.project === work.present.state.project;
     const other = openingOf(before) !== work.present.state.file.opening;

@@ -11,7 +11,7 @@ import type { Channel, Layout } from '../../../core/speakers/layouts';
 import { nominalElevation } from '../../../core/speakers/nominal-place';
 import { toScene } from '../axes';
 import type { Palette } from '../palette';
-import { AIM_REACH_M } from '../aim-label';
+import { AIM_REACH_M } from '../../subjects/speakers/aim-label';
 import { boxEdges, Strokes } from './Strokes';
 
 const BOX = new BoxGeometry();

@@ -13,8 +13,8 @@ import {
   Vector3,
 } from 'three';
 import type { Point } from '../../../core/room/project';
-import type { Painting, PaintedSheet } from '../../field/painting';
-import { sheetsIn } from '../../field/sheets';
+import type { Painting, PaintedPlane } from '../../pressure/painting';
+import { planesIn } from '../../pressure/planes';
 import type { View } from '../../state/session';
 import { sceneVector, toScene } from '../axes';
 import { paintOf, type PaintColors } from '../paint-colors';
@@ -28,18 +28,18 @@ export interface PressurePaintProps {
 }
 
 export function PressurePaint({ painting, palette, view }: PressurePaintProps): ReactElement {
-  const where = sheetsIn(view);
+  const where = planesIn(view);
   const colors = useMemo(
     (): PaintColors => ({ loud: palette.accent, other: palette.ink, quiet: palette.raised }),
     [palette],
   );
   return (
     <group>
-      {painting.sheets
-        .filter(({ sheet }) => sheet.where === where)
+      {painting.planes
+        .filter(({ plane }) => plane.where === where)
         .map((painted) => (
           <SheetPaint
-            key={painted.sheet.key}
+            key={painted.plane.key}
             painted={painted}
             kind={painting.kind}
             colors={colors}
@@ -59,13 +59,13 @@ function SheetPaint({
   colors,
   line,
 }: {
-  readonly painted: PaintedSheet;
+  readonly painted: PaintedPlane;
   readonly kind: Painting['kind'];
   readonly colors: PaintColors;
   readonly line: string;
 }): ReactElement {
-  const { sheet, values, lines } = painted;
-  const { axis, atM, towards, us, vs } = sheet;
+  const { plane, values, lines } = painted;
+  const { axis, atM, towards, us, vs } = plane;
   const mesh = useRef<Mesh>(null);
   const geometry = useMemo(() => quad(painted), [painted]);
   const texture = useMemo(() => {
@@ -102,7 +102,7 @@ function SheetPaint({
 
   return (
     <group>
-      <mesh ref={mesh} geometry={geometry} renderOrder={sheet.where === 'ears' ? 3 : 0}>
+      <mesh ref={mesh} geometry={geometry} renderOrder={plane.where === 'ears' ? 3 : 0}>
         <meshBasicMaterial map={texture} transparent depthWrite={false} side={2} />
       </mesh>
       <Strokes pairs={pairs} color={line} opacity={kind === 'mode' ? 1 : 0.45} />
@@ -116,9 +116,9 @@ function place(axis: 0 | 1 | 2, at: number, u: number, v: number): Point {
   return axis === 0 ? [at, u, v] : axis === 1 ? [u, at, v] : [u, v, at];
 }
 
-/** The sheet as two triangles; texture columns run along the second axis. Samples lie at texel centres. */
-function quad({ sheet }: PaintedSheet): BufferGeometry {
-  const { axis, atM, towards, us, vs } = sheet;
+/** The plane as two triangles; texture columns run along the second axis. Samples lie at texel centres. */
+function quad({ plane }: PaintedPlane): BufferGeometry {
+  const { axis, atM, towards, us, vs } = plane;
   const at = atM + OFF_M * towards;
   const [u0, u1, v0, v1] = [us[0] ?? 0, us.at(-1) ?? 0, vs[0] ?? 0, vs.at(-1) ?? 0];
   const corners = [

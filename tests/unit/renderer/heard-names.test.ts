@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { heardNames } from '../../../renderer/charts/heard-names';
+import { heardNames } from '../../../renderer/subjects/speakers/heard-names';
 
 const EDGES = [20, 180] as const;
 

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { localDate } from '../../../renderer/sheet/local-date';
+import { localDate } from '../../../renderer/app/local-date';
 
 describe('the date on the sheet', () => {
   afterEach(() => vi.unstubAllEnvs());

@@ -82,7 +82,7 @@ const onBackWith = (id: string): Edit => ({ kind: 'finish', face: 'back', finish
 
 describe('when another room is opened', () => {
   it('the bench has no finish of the old room that "Update" could write into the new one', async () => {
-    const { useBench } = await import('../../../renderer/absorber/bench-store');
+    const { useBench } = await import('../../../renderer/subjects/decay/bench-store');
     const { bareRoom } = await import('../../../renderer/state/examples');
     useBench.getState().keptAs('absorber-1', 'Added.');
     const { design } = useBench.getState();
@@ -94,21 +94,21 @@ describe('when another room is opened', () => {
   });
 
   it('nothing of the old room stays chosen, over undo and redo too', async () => {
-    const { useTone } = await import('../../../renderer/field/tone');
-    const { useProportions } = await import('../../../renderer/proportions/proportions-store');
+    const { usePainted } = await import('../../../renderer/pressure/painted');
+    const { useProportions } = await import('../../../renderer/subjects/shell/proportions-store');
     const { bareRoom } = await import('../../../renderer/state/examples');
     session().load(bareRoom('metric'), 'new room');
     const choose = (): void => {
       session().chooseFitting('soffit-1');
       session().chooseFinding('any');
-      useTone.getState().choose({ kind: 'frequency', frequencyHz: 40 });
+      usePainted.getState().choose({ kind: 'frequency', frequencyHz: 40 });
       useProportions.setState({ search: { kind: 'failed', sentence: 'invented' } });
     };
     for (const step of [session().undo, session().redo]) {
       choose();
       step();
       expect(session()).toMatchObject({ fitting: null, findingId: null });
-      expect(useTone.getState().tone).toBeNull();
+      expect(usePainted.getState().painted).toBeNull();
       expect(useProportions.getState().search).toEqual({ kind: 'none' });
     }
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { speakerSign } from '../../../renderer/speakers/speaker-sign';
+import { speakerSign } from '../../../renderer/drawing/speaker-sign';
 
 describe('the sign of a loudspeaker', () => {
   const outside = { channel: 'M+000', inRange: false };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { typedLength, type LengthRange } from '../../../renderer/controls/typed-length';
+import { typedLength, type LengthRange } from '../../../renderer/kit/controls/typed-length';
 
 const width: LengthRange = { label: 'Width', lowM: 1, highM: 30, units: 'imperial', kind: 'room' };
 const duct: LengthRange = { label: 'Duct', lowM: 0.02, highM: 6, units: 'imperial', kind: 'part' };

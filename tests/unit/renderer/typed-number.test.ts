@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { typedNumber } from '../../../renderer/controls/typed-number';
+import { typedNumber } from '../../../renderer/kit/controls/typed-number';
 
 const people = { label: 'Group 1, how many', unit: '', low: 0, high: 100, whole: true } as const;
 const floor = { label: 'Least floor', unit: 'm²', low: 0, high: 900 } as const;

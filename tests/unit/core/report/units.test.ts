@@ -13,7 +13,7 @@ import { summary } from '../../../../core/report/summary';
 import { tables } from '../../../../core/report/tables';
 import { fittingPresets } from '../../../../core/room/fitting-presets';
 import type { Project } from '../../../../core/room/project';
-import { patchPresets } from '../../../../renderer/subjects/patch-presets';
+import { patchPresets } from '../../../../renderer/finishes/patch-presets';
 import { EXAMPLES, example } from '../../support/rooms';
 
 /** Metric units after a figure; `m` alone only where it ends a figure. Flow is told in SI units always. */

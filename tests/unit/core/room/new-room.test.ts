@@ -9,7 +9,7 @@ import { fittingFrom, fittingPresets } from '../../../../core/room/fitting-prese
 import { newRoomFile } from '../../../../core/room/new-room';
 import { openRoom } from '../../../../core/room/open-room';
 import type { Project } from '../../../../core/room/project';
-import { patchPresets, presetPatch } from '../../../../renderer/subjects/patch-presets';
+import { patchPresets, presetPatch } from '../../../../renderer/finishes/patch-presets';
 
 const UNITS = ['metric', 'imperial'] as const;
 type Units = (typeof UNITS)[number];

@@ -1,0 +1,24 @@
+/** The drawing under a strip of its own: what belongs to the view, and the key of what is painted. */
+
+import type { ReactElement, ReactNode } from 'react';
+import { RoomPart } from '../kit/controls/PartBoundary';
+import { usePainting } from '../pressure/use-painting';
+import { useSession } from '../state/session';
+import { Drawing } from './Drawing';
+import { PaintKey } from './PaintKey';
+
+export function DrawingPane({ tools }: { readonly tools: ReactNode }): ReactElement {
+  const view = useSession((session) => session.view);
+  const painting = usePainting(view);
+  return (
+    <>
+      <div className="drawing-strip">
+        {tools}
+        {painting ? <PaintKey painting={painting} /> : null}
+      </div>
+      <RoomPart part="The drawing">
+        <Drawing painting={painting} />
+      </RoomPart>
+    </>
+  );
+}

@@ -1,0 +1,13 @@
+/** One way to change a door, window or panel, from its fields and by hand. */
+
+import type { Patch } from '../../core/room/project';
+import { projectOf, useSession } from './session';
+
+/** Put `patch` in place of the one of its id; `what` names the step. */
+export function changePatch(patch: Patch, what: string, gesture: string | null = null): void {
+  const session = useSession.getState();
+  const patches = projectOf(session).room.patches.map((known) =>
+    known.id === patch.id ? patch : known,
+  );
+  session.change({ kind: 'patches', patches, what }, gesture);
+}

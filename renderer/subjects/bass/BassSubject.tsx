@@ -1,0 +1,189 @@
+/** Bass: the subwoofers, what they make at every seat, and better places for them. */
+
+import type { ReactElement } from 'react';
+import { anotherPlace } from '../../../core/bass/another';
+import { searchDefaultsM } from '../../../core/bass/places';
+import type { LengthUnits } from '../../../core/quantity/length';
+import { freeId } from '../../../core/room/free-id';
+import { SUBWOOFER_LIMITS, type Project, type Subwoofer } from '../../../core/room/project';
+import { ModesBehind } from './ModesBehind';
+import { ResponseChart } from './ResponseChart';
+import { useResponses } from './response-store';
+import { SeatChoice, useLookedAt } from './SeatChoice';
+import { PlaceSearchFields } from './PlaceSearchFields';
+import { PlaceTable } from './PlaceTable';
+import { usePlaces } from './places-store';
+import { EvidenceTabs } from '../../kit/controls/EvidenceTabs';
+import { Failure } from '../../kit/controls/Failure';
+import { NumberField } from '../../kit/controls/NumberField';
+import { PlaceFields } from '../../kit/controls/PlaceFields';
+import { useBroughtIntoView } from '../../kit/controls/use-brought-into-view';
+import { removeThing } from '../../state/chosen';
+import { usePainted } from '../../pressure/painted';
+import { seatKey, seatName } from '../../state/seat-names';
+import { useProject, useSession } from '../../state/session';
+
+export function BassInputs(): ReactElement {
+  const project = useProject();
+  const change = useSession((session) => session.change);
+  const units = useSession((session) => session.units);
+  const subwoofer = useSession((session) => session.subwoofer);
+  const chooseSubwoofer = useSession((session) => session.chooseSubwoofer);
+  const { subwoofers } = project.speakers;
+  const chosen = subwoofers.find((sub) => sub.id === subwoofer) ?? subwoofers[0] ?? null;
+  return (
+    <>
+      <fieldset className="channels">
+        <legend>Subwoofers</legend>
+        {subwoofers.map((sub) => (
+          <button
+            key={sub.id}
+            type="button"
+            aria-pressed={sub === chosen}
+            onClick={() => chooseSubwoofer(sub.id)}
+          >
+            {sub.id}
+          </button>
+        ))}
+        <button
+          type="button"
+          disabled={subwoofers.length >= SUBWOOFER_LIMITS.count}
+          onClick={() => {
+            const added = anotherSubwoofer(project, units);
+            change({
+              kind: 'subwoofers',
+              subwoofers: [...subwoofers, added],
+              what: `add ${added.id}`,
+            });
+            chooseSubwoofer(added.id);
+          }}
+        >
+          + Add
+        </button>
+      </fieldset>
+      {chosen ? (
+        <SubwooferFields key={chosen.id} sub={chosen} />
+      ) : (
+        <p className="hint">
+          No subwoofer stands in the room yet. Add one, then drag it in the drawing.
+        </p>
+      )}
+      <div className="place">
+        <SeatChoice />
+      </div>
+      <PlaceSearchFields />
+    </>
+  );
+}
+
+/** One more, of a usual box, where nothing is in its way. */
+function anotherSubwoofer(project: Project, units: LengthUnits): Subwoofer {
+  const id = freeId(
+    'sub',
+    project.speakers.subwoofers.map((sub) => sub.id),
+  );
+  return { id, position: anotherPlace(project, searchDefaultsM(units).boxM) };
+}
+
+function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
+  const project = useProject();
+  const change = useSession((session) => session.change);
+  const { subwoofers } = project.speakers;
+  const explicit = useSession((session) => session.subwoofer);
+  const box = useBroughtIntoView<HTMLDivElement>(explicit);
+  const drive = (part: Partial<Subwoofer>): void =>
+    change({
+      kind: 'subwoofers',
+      subwoofers: subwoofers.map((known) => (known.id === sub.id ? { ...known, ...part } : known)),
+      what: `drive of ${sub.id}`,
+    });
+  return (
+    <div className="place" ref={box}>
+      <h3>{sub.id}</h3>
+      <PlaceFields
+        name={sub.id}
+        measuredTo="the middle of its box"
+        position={sub.position}
+        size={project.room.size}
+        onChange={(position, gesture) =>
+          change({ kind: 'subwoofer', id: sub.id, position }, gesture)
+        }
+      />
+      <div className="pair">
+        <NumberField
+          label="Delay"
+          unit="ms"
+          value={sub.delayMs ?? 0}
+          low={SUBWOOFER_LIMITS.delayMs[0]}
+          high={SUBWOOFER_LIMITS.delayMs[1]}
+          digits={2}
+          onChange={(delayMs) => drive({ delayMs })}
+        />
+        <NumberField
+          label="Level"
+          unit="dB"
+          value={sub.levelDb ?? 0}
+          low={SUBWOOFER_LIMITS.levelDb[0]}
+          high={SUBWOOFER_LIMITS.levelDb[1]}
+          digits={1}
+          onChange={(levelDb) => drive({ levelDb })}
+        />
+      </div>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={sub.inverted ?? false}
+          onChange={(event) => drive({ inverted: event.currentTarget.checked })}
+        />
+        polarity reversed
+      </label>
+      <button
+        type="button"
+        className="plain"
+        onClick={() => removeThing({ kind: 'subwoofer', id: sub.id })}
+      >
+        Remove {sub.id}
+      </button>
+    </div>
+  );
+}
+
+export function BassEvidence(): ReactElement {
+  const project = useProject();
+  const { responses, failure, retry } = useResponses();
+  const lookedAt = useLookedAt();
+  const { painted, choose } = usePainted();
+  const frequencyHz = painted?.kind === 'frequency' ? painted.frequencyHz : null;
+  const { open, setOpen } = usePlaces();
+  if (failure) return <Failure sentence={failure} again="Try again" onAgain={retry} />;
+  if (!responses) return <p className="empty">The response at the seats is being computed.</p>;
+  return (
+    <>
+      <EvidenceTabs
+        of="the bass"
+        tabs={[
+          { value: 'behind', title: 'Behind' },
+          { value: 'places', title: 'Places' },
+        ]}
+        shown={open ? 'places' : 'behind'}
+        onShow={(value) => setOpen(value === 'places')}
+      />
+      <ResponseChart
+        responses={responses}
+        seat={lookedAt ? seatKey(lookedAt) : ''}
+        frequencyHz={frequencyHz}
+        onChoose={(hz) => choose({ kind: 'frequency', frequencyHz: hz })}
+      />
+      {open ? (
+        <PlaceTable />
+      ) : (
+        <ModesBehind
+          frequencyHz={frequencyHz}
+          seat={lookedAt?.position ?? null}
+          seatName={lookedAt ? seatName(project, lookedAt) : ''}
+          subwoofers={project.speakers.subwoofers}
+        />
+      )}
+    </>
+  );
+}

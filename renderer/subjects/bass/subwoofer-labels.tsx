@@ -1,0 +1,66 @@
+/** Handles of the subwoofers: a tag to drag each along the floor, or up and down in the sections. */
+
+import { carried } from '../../../core/bass/stand';
+import { formatLength } from '../../../core/quantity/length';
+import type { Point, Subwoofer } from '../../../core/room/project';
+import { removeThing } from '../../state/chosen';
+import { DragHandle } from '../../drawing/DragHandle';
+import {
+  DRAG_NORMAL,
+  dragPlace,
+  nudged,
+  takeHold,
+  type LabelContext,
+} from '../../drawing/label-context';
+import { RANKS, type PlacedLabel } from '../../drawing/Labels';
+
+export interface SubwooferContext extends LabelContext {
+  readonly subwoofer: string | null;
+  readonly chooseSubwoofer: (id: string | null) => void;
+}
+
+export function subwooferLabels(context: SubwooferContext): readonly PlacedLabel[] {
+  return context.project.speakers.subwoofers.map((sub) => tag(context, sub));
+}
+
+function tag(context: SubwooferContext, sub: Subwoofer): PlacedLabel {
+  const { units, stage, change, hold, started, place } = context;
+  const marked =
+    context.subwoofer === sub.id || (place?.kind === 'subwoofer' && place.id === sub.id);
+  const [x, y, z] = sub.position;
+  // Along the floor it climbs stages and risers, and comes down again.
+  const level = DRAG_NORMAL[context.view] === 2;
+  const moveTo = (position: Point, gesture: string): void =>
+    change({ kind: 'subwoofer', id: sub.id, position }, gesture);
+  return {
+    key: `subwoofer-${sub.id}`,
+    at: sub.position,
+    mayShift: true,
+    ...(marked ? { rank: RANKS.chosen } : {}),
+    node: (
+      <DragHandle
+        className={marked ? 'row-chip fitting-chip marked' : 'row-chip fitting-chip'}
+        label={`Subwoofer ${sub.id}, ${formatLength(x, units)} from the left wall, ${formatLength(y, units)} from the screen wall, ${formatLength(z, units)} up: drag, or arrow keys`}
+        stage={stage}
+        onStart={() => {
+          takeHold(context)();
+          context.chooseSubwoofer(sub.id);
+        }}
+        onEnd={() => hold(false)}
+        onRemove={() => removeThing({ kind: 'subwoofer', id: sub.id })}
+        onPress={() => context.chooseSubwoofer(sub.id)}
+        onDrag={(ray, startRay, fine, gesture) => {
+          const start = started.current.speakers.subwoofers.find((s) => s.id === sub.id)?.position;
+          const to = start ? dragPlace(context, start, ray, startRay, fine) : null;
+          if (start && to) moveTo(level ? carried(started.current, start, to) : to, gesture);
+        }}
+        onNudge={(right, up, fine, gesture) => {
+          const to = nudged(sub.position, context, right, up, fine);
+          moveTo(to[2] === z ? carried(context.project, sub.position, to) : to, gesture);
+        }}
+      >
+        {sub.id}
+      </DragHandle>
+    ),
+  };
+}

@@ -1,0 +1,178 @@
+/** Fittings: what fills part of the shell, by helper, by figures from the corner, and in the drawing. */
+
+import { useMemo, useState, type ReactElement } from 'react';
+import { LISTED_TO_HZ } from '../../../core/modes/axial-spacing';
+import { shellModes } from '../../../core/modes/shell-modes';
+import { FITTING_MEASURED_TO, fittingFields } from '../../../core/room/fitting-fields';
+import { fittingPresets, fittingFrom } from '../../../core/room/fitting-presets';
+import type { Solid } from '../../../core/room/project';
+import { BuiltLanes } from './BuiltLanes';
+import { BuiltTable } from './BuiltTable';
+import { ModeLanes } from '../../pressure/ModeLanes';
+import { SurfaceTable } from './SurfaceTable';
+import { Choice } from '../../kit/controls/Choice';
+import { EvidenceTabs } from '../../kit/controls/EvidenceTabs';
+import { LengthField } from '../../kit/controls/LengthField';
+import { LIMITS_HZ, useBuilt } from '../../pressure/built-store';
+import { useShownModes } from '../../pressure/use-painting';
+import { useBroughtIntoView } from '../../kit/controls/use-brought-into-view';
+import { changeFittings, withSolid } from '../../state/change-fittings';
+import { removeThing } from '../../state/chosen';
+import { useAnalysis, useProject, useSession } from '../../state/session';
+import { PatchList } from '../../finishes/PatchList';
+import { FinishField } from '../../finishes/FinishField';
+import type { FinishSpot } from '../../finishes/finish-list';
+
+export function FittingsInputs(): ReactElement {
+  const project = useProject();
+  const units = useSession((session) => session.units);
+  const fitting = useSession((session) => session.fitting);
+  const chooseFitting = useSession((session) => session.chooseFitting);
+  const { solids } = project.room;
+  const chosen = solids.find((solid) => solid.id === fitting);
+  return (
+    <>
+      <fieldset className="channels">
+        <legend>Add</legend>
+        {fittingPresets(units).map((preset) => (
+          <button
+            key={preset.title}
+            type="button"
+            title={preset.about}
+            onClick={() => {
+              const solid = fittingFrom(preset, project);
+              if (changeFittings([...solids, solid], `add ${solid.id}`)) chooseFitting(solid.id);
+            }}
+          >
+            {preset.title}
+          </button>
+        ))}
+      </fieldset>
+      {solids.length === 0 ? (
+        <p className="hint">
+          Nothing fills the shell yet. Add what the ducts, the closet and the rows need, then drag
+          it in the drawing.
+        </p>
+      ) : (
+        <fieldset className="channels">
+          <legend>In the room</legend>
+          {solids.map((solid) => (
+            <button
+              key={solid.id}
+              type="button"
+              aria-pressed={solid.id === fitting}
+              onClick={() => chooseFitting(solid.id === fitting ? null : solid.id)}
+            >
+              {solid.id}
+            </button>
+          ))}
+        </fieldset>
+      )}
+      {chosen ? <FittingFields key={chosen.id} solid={chosen} /> : null}
+      <PatchList of="fittings" />
+      {solids.length > 0 ? <LimitChoice /> : null}
+      <p className="caution">
+        Never box in a shut-off, a cleanout, a vent or an escape window, and cut no joist for a
+        beam: your local code and a licensed trade decide.
+      </p>
+    </>
+  );
+}
+
+function LimitChoice(): ReactElement {
+  const { limitHz, setLimit } = useBuilt();
+  return (
+    <Choice
+      legend="Modes as built, up to"
+      options={LIMITS_HZ.map((hz) => ({ value: `${hz}`, label: `${hz} Hz` }))}
+      value={`${limitHz}`}
+      onChange={(value) => {
+        const known = LIMITS_HZ.find((hz) => `${hz}` === value);
+        if (known) setLimit(known);
+      }}
+    />
+  );
+}
+
+function FittingFields({ solid }: { readonly solid: Solid }): ReactElement {
+  const project = useProject();
+  const { solids, size } = project.room;
+  const change = (next: Solid, gesture: string | null): boolean =>
+    changeFittings(withSolid(solids, next), `${solid.id}`, gesture);
+
+  const spot = useMemo<FinishSpot>(() => ({ kind: 'solid', id: solid.id }), [solid.id]);
+  const box = useBroughtIntoView<HTMLDivElement>(solid.id);
+  return (
+    <div className="place" ref={box}>
+      <h3>{solid.id}</h3>
+      <p className="hint">{FITTING_MEASURED_TO}</p>
+      {fittingFields(solid, size).map((field) => (
+        <LengthField
+          key={`${field.of}-${field.axis}`}
+          label={`${solid.id} ${field.label}`}
+          shortLabel={field.label}
+          valueM={field.valueM}
+          lowM={field.lowM}
+          highM={field.highM}
+          onChange={(valueM, gesture) => change(field.set(valueM), gesture)}
+        />
+      ))}
+      <FinishField
+        label="Finish"
+        of={solid.id}
+        value={solid.finish}
+        spot={spot}
+        onChange={(finish) => change({ ...solid, finish }, null)}
+      />
+      <button
+        type="button"
+        className="plain"
+        onClick={() => removeThing({ kind: 'fitting', id: solid.id })}
+      >
+        Remove {solid.id}
+      </button>
+    </div>
+  );
+}
+
+type Evidence = 'modes' | 'faces';
+
+export function FittingsEvidence(): ReactElement {
+  const [shown, show] = useState<Evidence>('modes');
+  return (
+    <>
+      <EvidenceTabs
+        of="the fittings"
+        tabs={[
+          { value: 'modes', title: 'Modes' },
+          { value: 'faces', title: 'Areas' },
+        ]}
+        shown={shown}
+        onShow={show}
+      />
+      {shown === 'modes' ? <BuiltEvidence /> : <SurfaceTable />}
+    </>
+  );
+}
+
+/** The modes as built beside the shell's; without fittings the two are the same. */
+function BuiltEvidence(): ReactElement {
+  const project = useProject();
+  const { modes, air } = useAnalysis();
+  const built = useShownModes()?.built ?? null;
+  const limitHz = useBuilt((store) => store.limitHz);
+  const shell = useMemo(
+    () =>
+      limitHz === LISTED_TO_HZ
+        ? modes.shell
+        : shellModes(project.room.size, air.speedOfSoundMS, limitHz),
+    [limitHz, modes.shell, project.room.size, air.speedOfSoundMS],
+  );
+  if (project.room.solids.length === 0) return <ModeLanes modes={modes} marked={null} />;
+  return (
+    <>
+      <BuiltLanes shell={shell} built={built} limitHz={limitHz} />
+      <BuiltTable built={built} />
+    </>
+  );
+}

@@ -1,0 +1,137 @@
+/**
+ * The map of proportions at the present ceiling height: shade is unevenness, the frame is what the bay
+ * allows, the ring is the room. Drag the ring and the room follows.
+ */
+
+import { scaleLinear } from 'd3-scale';
+import { useRef, useState, type KeyboardEvent, type PointerEvent, type ReactElement } from 'react';
+import { bayOf } from '../../../core/proportions/bay';
+import { MAP_RANGE } from '../../../core/proportions/map';
+import { snapLength } from '../../../core/quantity/length';
+import type { Bay, ShellSize } from '../../../core/room/project';
+import { useBoxSize } from '../../kit/chart/use-box-size';
+import { Failure } from '../../kit/controls/Failure';
+import { useAnalysis, useProject, useSession } from '../../state/session';
+import { BayFrame, MAP_MARGIN, MapAxes, PublishedMarks } from './map-frame';
+import { MapShade } from './MapShade';
+import { useProportionMap } from './use-proportion-map';
+import { Term } from '../../glossary/Term';
+
+const { left: LEFT, right: RIGHT, top: TOP, bottom: BOTTOM } = MAP_MARGIN;
+
+let gestureCount = 0;
+
+export function ProportionMapChart(): ReactElement {
+  const project = useProject();
+  const { air, modes } = useAnalysis();
+  const change = useSession((session) => session.change);
+  const { size } = project.room;
+  // A bay that nobody entered follows the room; during a drag it stands still, or it would run away.
+  const [held, hold] = useState<Bay | null>(null);
+  const units = useSession((session) => session.units);
+  const bay = held ?? bayOf(project, units);
+  const { map, progress, failed, retry } = useProportionMap(size.height, air.speedOfSoundMS);
+  const [ref, box] = useBoxSize<HTMLDivElement>();
+  const gesture = useRef<string | null>(null);
+  const x = scaleLinear(MAP_RANGE.width, [LEFT, Math.max(LEFT + 10, box.width - RIGHT)]);
+  const y = scaleLinear(MAP_RANGE.length, [box.height - BOTTOM, TOP]);
+  const at = { x: x(size.width / size.height), y: y(size.length / size.height) };
+
+  const moveTo = (width: number, length: number, name: string): void =>
+    change({ kind: 'size', size: buildable(size, width, length, bay) }, name);
+
+  const onPointerMove = (event: PointerEvent<SVGSVGElement>): void => {
+    if (gesture.current === null) return;
+    const area = event.currentTarget.getBoundingClientRect();
+    const width = x.invert(event.clientX - area.left) * size.height;
+    const length = y.invert(event.clientY - area.top) * size.height;
+    moveTo(width, length, gesture.current);
+  };
+
+  const letGo = (): void => {
+    gesture.current = null;
+    hold(null);
+  };
+
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const steps: Readonly<Record<string, readonly [number, number]>> = {
+      ArrowLeft: [-1, 0],
+      ArrowRight: [1, 0],
+      ArrowDown: [0, -1],
+      ArrowUp: [0, 1],
+    };
+    const step = steps[event.key];
+    if (!step) return;
+    event.preventDefault();
+    moveTo(size.width + step[0] * bay.stepM, size.length + step[1] * bay.stepM, 'map-keys');
+  };
+
+  return (
+    <figure className="chart" aria-label="Map of proportions">
+      <figcaption>
+        <Term id="proportions">Map of proportions</Term>
+        <span className="readout" aria-live="polite">
+          {progress === null
+            ? `here ${(modes.spacing.unevenness.value ?? 0).toFixed(0)} Hz uneven`
+            : `computing ${(100 * progress).toFixed(0)} %`}
+        </span>
+        {failed ? <Failure sentence={failed} again="Try again" onAgain={retry} /> : null}
+      </figcaption>
+      <div ref={ref} className="chart-box map-box">
+        {box.width > 0 ? (
+          <>
+            <MapShade
+              map={map}
+              left={LEFT}
+              top={TOP}
+              width={Math.max(1, box.width - LEFT - RIGHT)}
+              height={Math.max(1, box.height - TOP - BOTTOM)}
+            />
+            <svg
+              width={box.width}
+              height={box.height}
+              role="group"
+              aria-label="Width over height across, length over height up"
+              onPointerDown={(event) => {
+                gestureCount += 1;
+                gesture.current = `map-${gestureCount}`;
+                hold(bay);
+                event.currentTarget.setPointerCapture(event.pointerId);
+                onPointerMove(event);
+              }}
+              onPointerMove={onPointerMove}
+              onPointerUp={letGo}
+              onPointerCancel={letGo}
+            >
+              <MapAxes x={x} y={y} width={box.width} height={box.height} />
+              <PublishedMarks x={x} y={y} />
+              <BayFrame bay={bay} heightM={size.height} x={x} y={y} />
+              <g
+                className="map-room"
+                tabIndex={0}
+                role="slider"
+                aria-label="Room on the map; arrow keys change width and length"
+                aria-valuenow={Number((size.width / size.height).toFixed(2))}
+                aria-valuetext={`width ${(size.width / size.height).toFixed(2)}, length ${(size.length / size.height).toFixed(2)} times the height`}
+                onKeyDown={onKeyDown}
+              >
+                <circle cx={at.x} cy={at.y} r={13} fill="transparent" />
+                <circle className="map-ring" cx={at.x} cy={at.y} r={7} />
+                <circle className="map-dot" cx={at.x} cy={at.y} r={1.8} />
+              </g>
+            </svg>
+          </>
+        ) : null}
+      </div>
+    </figure>
+  );
+}
+
+/** The size on the carpenter's step, its sides within the bay; fixed ones stay. */
+function buildable(present: ShellSize, width: number, length: number, bay: Bay): ShellSize {
+  const side = (name: 'width' | 'length', wanted: number): number =>
+    bay.fixed.includes(name)
+      ? present[name]
+      : Math.min(Math.max(snapLength(wanted, bay.stepM), bay.least[name]), bay.largest[name]);
+  return { ...present, width: side('width', width), length: side('length', length) };
+}

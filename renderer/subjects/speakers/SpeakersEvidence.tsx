@@ -1,0 +1,50 @@
+/** Evidence of the speakers, on tabs: each of them is one component in `TABS`. */
+
+import type { ReactElement } from 'react';
+import { SpeakerPanorama } from './SpeakerPanorama';
+import { SpeakerTable } from './SpeakerTable';
+import { EvidenceTabs } from '../../kit/controls/EvidenceTabs';
+import { EarlyEvidence } from './EarlyEvidence';
+import { SeatAngles } from './SeatAngles';
+import { WallsEvidence } from './WallsEvidence';
+import { SPEAKER_EVIDENCE, useSpeakerEvidence, type SpeakerEvidence } from './shown-evidence';
+import { useAnalysis, useSession } from '../../state/session';
+
+const TABS: Readonly<
+  Record<SpeakerEvidence, { readonly title: string; readonly body: () => ReactElement }>
+> = {
+  angles: { title: 'Angles', body: Angles },
+  seats: { title: 'Seats', body: SeatAngles },
+  walls: { title: 'Walls', body: WallsEvidence },
+  early: { title: 'Early', body: EarlyEvidence },
+};
+
+export function SpeakersEvidence(): ReactElement {
+  const { shown, show } = useSpeakerEvidence();
+  const Body = TABS[shown].body;
+  return (
+    <>
+      <EvidenceTabs
+        of="the speakers"
+        tabs={SPEAKER_EVIDENCE.map((value) => ({ value, title: TABS[value].title }))}
+        shown={shown}
+        onShow={show}
+      />
+      <Body />
+    </>
+  );
+}
+
+function Angles(): ReactElement {
+  const { layout, speakers, findings } = useAnalysis();
+  const units = useSession((session) => session.units);
+  const channel = useSession((session) => session.channel);
+  const chooseChannel = useSession((session) => session.chooseChannel);
+  const props = { layout, speakers, findings, chosen: channel, onChoose: chooseChannel };
+  return (
+    <>
+      <SpeakerPanorama {...props} />
+      <SpeakerTable {...props} units={units} />
+    </>
+  );
+}

@@ -1,0 +1,45 @@
+/** What the walls near the chosen loudspeaker do to its low frequencies at the seat looked at. */
+
+import type { ReactElement } from 'react';
+import { SeatChoice } from '../bass/SeatChoice';
+import { BoundaryChart } from './BoundaryChart';
+import { NotchTable } from './NotchTable';
+import { useProject, useSession } from '../../state/session';
+import { seatName } from '../../state/seat-names';
+import { useFace } from './chosen-face';
+import { useWalls, worstNotch } from './near-walls';
+
+export function WallsEvidence(): ReactElement {
+  const project = useProject();
+  const units = useSession((session) => session.units);
+  const walls = useWalls();
+  const { face, chooseFace } = useFace();
+  if (!walls) {
+    return <p className="empty">No loudspeaker or no seat has a place yet: see the findings.</p>;
+  }
+  const { speaker, seat, found } = walls;
+  const seatChoice = <SeatChoice label="at" />;
+  if (!found) {
+    return (
+      <div className="no-walls">
+        <p className="empty">
+          {speaker.name} or this seat is outside the free space: nothing can be told.
+        </p>
+        {seatChoice}
+      </div>
+    );
+  }
+  const { notches, curve } = found;
+  const chosen = notches.find(({ hit }) => hit.face === face) ?? worstNotch(notches);
+  const shared = { notches, face: chosen?.hit.face ?? null, onChoose: chooseFace };
+  return (
+    <>
+      <BoundaryChart
+        {...shared}
+        of={`${speaker.name} at ${seatName(project, seat)}`}
+        curve={curve}
+      />
+      <NotchTable {...shared} units={units} seat={seatChoice} />
+    </>
+  );
+}

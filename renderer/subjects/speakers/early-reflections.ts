@@ -1,0 +1,126 @@
+/** First reflections of the chosen loudspeaker at the hearing seat, asked of core once for each change. */
+
+import { useMemo } from 'react';
+import { finishesFor } from '../../../core/findings/early-reflections';
+import { faceName } from '../../../core/room/faces';
+import { speedOfSoundMS } from '../../../core/air/medium';
+import {
+  earlyAtSeat,
+  type EarlyAtSeat,
+  type SeatReflection,
+} from '../../../core/reflections/early-at-seat';
+import { treatmentFor, type Treatment } from '../../../core/reflections/treatment';
+import type { Point, Project } from '../../../core/room/project';
+import type { ListeningPlace } from '../../../core/room/seats';
+import { useProject, useSession } from '../../state/session';
+import { useChosenSpeaker, type ChosenSpeaker } from './chosen-speaker';
+import { useHearingSeat, useSpeakerEvidence } from './shown-evidence';
+import { seatKey } from '../../state/seat-names';
+import { useFace } from './chosen-face';
+import { minused } from '../../kit/chart/signed';
+
+export interface Early {
+  readonly speaker: ChosenSpeaker;
+  readonly seat: ListeningPlace;
+  readonly at: EarlyAtSeat;
+  /** Earliest first. */
+  readonly reflections: readonly SeatReflection[];
+  /** The face that is chosen: by hand, else that of the loudest reflection. */
+  readonly face: string | null;
+  /** The face that is pointed at, else the chosen one. */
+  readonly shownFace: string | null;
+}
+
+const NONE: readonly SeatReflection[] = [];
+
+/** Null where no loudspeaker or no seat has a place, and where nobody asks. */
+export function useEarly(isAsked = true): Early | null {
+  const project = useProject();
+  const speaker = useChosenSpeaker();
+  const seat = useHearingSeat();
+  const { face, pointed } = useFace();
+  if (!isAsked || !speaker || !seat) return null;
+  const at = keptEarly(project, speaker.channel, seat);
+  const reflections = at.kind === 'heard' ? at.reflections : NONE;
+  const known = (wanted: string | null): string | null =>
+    reflections.some(({ hit }) => hit.face === wanted) ? wanted : null;
+  const chosen = known(face) ?? loudest(reflections)?.hit.face ?? null;
+  return { speaker, seat, at, reflections, face: chosen, shownFace: known(pointed) ?? chosen };
+}
+
+/** Table, chart and drawing ask for the same; a room that is left takes its answers with it. */
+const kept = new WeakMap<Project, Map<string, EarlyAtSeat>>();
+
+function keptEarly(project: Project, channel: string, seat: ListeningPlace): EarlyAtSeat {
+  const answers = kept.get(project) ?? new Map<string, EarlyAtSeat>();
+  kept.set(project, answers);
+  const key = `${channel} ${seatKey(seat)}`;
+  const before = answers.get(key);
+  if (before) return before;
+  const speedMS = speedOfSoundMS(project.air.temperatureC);
+  const found = earlyAtSeat(project, speedMS, channel, seat);
+  answers.set(key, found);
+  return found;
+}
+
+const loudest = (reflections: readonly SeatReflection[]): SeatReflection | null =>
+  [...reflections].sort((a, b) => b.overDb - a.overDb || b.levelDb - a.levelDb)[0] ?? null;
+
+/** What core proposes for a reflection over the limit. */
+export function useTreatment(reflection: SeatReflection | null): Treatment | null {
+  const project = useProject();
+  const units = useSession((session) => session.units);
+  return useMemo(
+    () =>
+      reflection && reflection.overDb > 0
+        ? treatmentFor(project, reflection, finishesFor(reflection), units)
+        : null,
+    [project, reflection, units],
+  );
+}
+
+/** Where one reflection meets its face, ready to be drawn. */
+export interface ReflectionMark {
+  readonly face: string;
+  readonly at: Point;
+  readonly isOver: boolean;
+}
+
+export interface ReflectionMarks {
+  readonly marks: readonly ReflectionMark[];
+  /** The one that is shown: its way from loudspeaker to seat, and its name. */
+  readonly shown: {
+    readonly face: string;
+    readonly way: readonly [Point, Point, Point];
+    readonly text: string;
+  } | null;
+}
+
+/** What the drawing shows of the reflections; null while their evidence is not open. */
+export function useReflectionMarks(): ReflectionMarks | null {
+  const isOpen = useSession(({ subject }) => subject === 'speakers');
+  const isEarly = useSpeakerEvidence(({ shown }) => shown === 'early');
+  const early = useEarly(isOpen && isEarly);
+  const { reflections, shownFace, speaker, seat } = early ?? {};
+  return useMemo(() => {
+    if (!reflections || !speaker || !seat) return null;
+    const shown = reflections.find(({ hit }) => hit.face === shownFace);
+    return {
+      marks: reflections.map(({ hit, overDb }) => ({
+        face: hit.face,
+        at: hit.point,
+        isOver: overDb > 0,
+      })),
+      shown: shown
+        ? {
+            face: shown.hit.face,
+            way: [speaker.position, shown.hit.point, seat.position],
+            text: `${faceName(shown.hit.face)} ${levelText(shown.levelDb)}`,
+          }
+        : null,
+    };
+  }, [reflections, shownFace, speaker, seat]);
+}
+
+/** `−6.3 dB`. */
+export const levelText = (levelDb: number): string => `${minused(levelDb)} dB`;
