@@ -10,6 +10,7 @@ import { escapedInJson, onOneLine } from '../room/fault';
 import { finishLookup } from '../room/finishes';
 import type { Project } from '../room/project';
 import { speakerBox } from '../speakers/box';
+import { published } from './published';
 
 export interface Table {
   readonly name: string;
@@ -36,7 +37,10 @@ export function tables(
       name: 'materials.csv',
       text: csv(withFeet(materialRows(project, analysis, units), isFeet ? MATERIALS_IN_FEET : [])),
     },
-    { name: 'analysis.json', text: `${escapedInJson(JSON.stringify(analysis, null, 2))}\n` },
+    {
+      name: 'analysis.json',
+      text: `${escapedInJson(JSON.stringify(published(analysis), null, 2))}\n`,
+    },
   ];
 }
 

@@ -1,6 +1,7 @@
 import path from 'node:path';
 import { wholeAnalysis } from '../../core/analysis/whole';
 import type { Analysis } from '../../core/analysis/analyze';
+import { published } from '../../core/report/published';
 import { summary } from '../../core/report/summary';
 import { tables } from '../../core/report/tables';
 import { escapedInJson, onOneLine } from '../../core/room/fault';
@@ -61,7 +62,7 @@ export async function runAnalysis(args: readonly string[], given: BatchIo): Prom
   const { project } = opened;
   const analysis = analysed(project, units, io);
   const text = json
-    ? `${escapedInJson(JSON.stringify(analysis))}\n`
+    ? `${escapedInJson(JSON.stringify(published(analysis)))}\n`
     : ended(summary(project, analysis, units));
 
   if (out !== null) {
