@@ -10,7 +10,7 @@ const root = path.dirname(fileURLToPath(import.meta.url));
 const FLOORS = [
   ['quantity', 'air'],
   ['room'],
-  ['modes', 'shape-modes', 'decay', 'speakers', 'absorbers', 'seating', 'picture'],
+  ['modes', 'room-modes', 'decay', 'speakers', 'absorbers', 'seating', 'picture'],
   ['response', 'reflections', 'placing'],
   ['proportions', 'bass'],
   ['findings'],

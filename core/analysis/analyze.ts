@@ -18,7 +18,7 @@ import type { SpeakersResult, SpeakerResult } from '../speakers/judge';
 import { modalDecayOf } from './modal';
 
 /** A mode as built. */
-export interface ShapedMode {
+export interface RoomModeRow {
   readonly frequencyHz: number;
   /** Order of the shell mode that it is most like; null where it is mixed. */
   readonly likeShell: ModeOrder | null;
@@ -42,7 +42,7 @@ export interface ModesResult {
   /** False where solids fill part of the shell: `shell` does not know them, `shaped` does. */
   readonly exactShape: boolean;
   /** Modes of the free space with its fittings, rising, to 200 Hz; only where they were asked for. */
-  readonly shaped?: readonly ShapedMode[];
+  readonly shaped?: readonly RoomModeRow[];
   /** Estimate of the largest relative error among them, percent. */
   readonly shapedErrorPercent?: number;
 }

@@ -7,8 +7,8 @@ import { FACES_BY_AXIS, type Axis } from '../room/faces';
 import { farCorner } from '../room/point';
 import type { Point } from '../room/project';
 import type { FreeSpace } from '../room/space';
-import { coverageOfFaces } from '../shape-modes/on-faces';
-import type { ShapeModes } from '../shape-modes/shape-modes';
+import { coverageOfFaces } from '../room-modes/on-faces';
+import type { RoomModes } from '../room-modes/room-modes';
 import { modalRoom, type Sounding } from './modal';
 
 export interface FieldDamping {
@@ -29,7 +29,7 @@ export function shellDamping(project: Sounding, space: FreeSpace, field: ShellFi
  * Decay of the modes as built: each mode's own pressure on each face, where the shell's formula has 2 or
  * 1. A patch shares in its face by its area.
  */
-export function builtDamping(project: Sounding, space: FreeSpace, shape: ShapeModes): FieldDamping {
+export function builtDamping(project: Sounding, space: FreeSpace, shape: RoomModes): FieldDamping {
   const room = modalRoom(project, space);
   const names = [...new Set(space.surfaces.map((surface) => surface.face))];
   const numberOf = new Map(names.map((name, n) => [name, n]));

@@ -2,11 +2,12 @@
 
 import { speedOfSoundMS } from '../air/medium';
 import type { ModeOrder } from '../modes/shell-modes';
-import { shapedField, shellField, type ModalField } from '../response/field';
-import { DEFAULT_DECAY_S, type Damping, type DrivenSource } from '../response/path';
+import { roomModesField, shellField, type ModalField } from '../response/field';
+import type { DrivenSource } from '../response/drive';
+import { DEFAULT_DECAY_S, type Damping } from '../response/path';
 import type { Subwoofer } from '../room/project';
 import { freeSpace } from '../room/space';
-import type { ShapeModes } from '../shape-modes/shape-modes';
+import type { RoomModes } from '../room-modes/room-modes';
 import { builtDamping, shellDamping } from './damping';
 import type { Sounding } from './modal';
 
@@ -29,12 +30,12 @@ export const assumedText = (defaulted: number): string =>
 /** The field of the plain shell to `limitHz`, or of the room as built where its modes are given. */
 export function roomField(
   project: Sounding,
-  shape: ShapeModes | null,
+  shape: RoomModes | null,
   limitHz = SHELL_LIST_HZ,
 ): RoomField {
   const space = freeSpace(project.room);
   if (shape) {
-    return { field: shapedField(shape), orders: null, ...builtDamping(project, space, shape) };
+    return { field: roomModesField(shape), orders: null, ...builtDamping(project, space, shape) };
   }
   const speedMS = speedOfSoundMS(project.air.temperatureC);
   const field = shellField(project.room.size, speedMS, limitHz);
@@ -46,6 +47,6 @@ export function drivenSource(sub: Subwoofer): DrivenSource {
   const { position, delayMs, levelDb, inverted } = sub;
   return {
     at: position,
-    drive: { delayMs: delayMs ?? 0, gainDb: levelDb ?? 0, inverted: inverted ?? false },
+    drive: { delayMs: delayMs ?? 0, levelDb: levelDb ?? 0, inverted: inverted ?? false },
   };
 }

@@ -1,13 +1,13 @@
 /** What seats hear of places over frequency: one way for the response and for the search of places. */
 
 import {
-  shapedTransfer,
+  roomModesTransfer,
   shellLimitHz,
   shellTransfer,
   type TransferOutcome,
 } from '../bass/transfer';
 import type { Point, Project } from '../room/project';
-import type { ShapeModes } from '../shape-modes/shape-modes';
+import type { RoomModes } from '../room-modes/room-modes';
 import { roomField, type RoomField } from './room-field';
 
 export interface RoomTransfer extends RoomField {
@@ -17,7 +17,7 @@ export interface RoomTransfer extends RoomField {
 /** Of the plain shell, or of the room as built where its modes are given. Yields the share done. */
 export function* roomTransfer(
   project: Project,
-  shape: ShapeModes | null,
+  shape: RoomModes | null,
   places: readonly Point[],
   seats: readonly Point[],
   frequenciesHz: Float64Array,
@@ -26,7 +26,7 @@ export function* roomTransfer(
   const options = { frequenciesHz, damping: whole.damping };
   const { size } = project.room;
   const outcome = shape
-    ? yield* shapedTransfer(shape, places, seats, options)
+    ? yield* roomModesTransfer(shape, places, seats, options)
     : yield* shellTransfer(size, whole.field.speedMS, places, seats, options);
   return { ...whole, outcome };
 }

@@ -5,11 +5,11 @@ import { presentSet } from '../bass/as-subwoofers';
 import { seatFigures, type SeatFigures } from '../bass/seat-figures';
 import { bandGrid, DEFAULT_BAND_HZ } from '../bass/transfer';
 import { scaled } from '../quantity/slices';
-import { seatSpread, type SeatSpread } from '../response/seats';
+import { levelSpread, type LevelSpread } from '../response/level-spread';
 import type { Point, Project } from '../room/project';
 import { listeningPlaces, referencePlace, type ListeningPlace } from '../room/seats';
 import { isInTheOpen } from '../room/space';
-import type { ShapeModes } from '../shape-modes/shape-modes';
+import type { RoomModes } from '../room-modes/room-modes';
 import { roomTransfer } from './room-transfer';
 
 export const RESPONSE_RANGE_HZ = [20, 200] as const;
@@ -30,7 +30,7 @@ export interface SeatResponses {
   /** Every seat, the reference place among them where that is none of the seats. */
   readonly seats: readonly SeatResponse[];
   /** Over the seats that hear something; null without any. A place without a seat does not count. */
-  readonly spread: SeatSpread | null;
+  readonly spread: LevelSpread | null;
   /** Over the band and the frequencies of the search for places, so that both agree; null likewise. */
   readonly figures: SeatFigures | null;
   /** Modes whose decay is a stand-in, since a face has no figure. */
@@ -42,7 +42,7 @@ export interface SeatResponses {
 /** Responses of all subwoofers together at every seat. Yields the share done. */
 export function* seatResponses(
   project: Project,
-  shape: ShapeModes | null,
+  shape: RoomModes | null,
 ): Generator<number, SeatResponses> {
   const { frequenciesHz, judged } = responseGrid();
   const { room } = project;
@@ -76,7 +76,7 @@ export function* seatResponses(
       seat: seat.seat,
       levelDb: levels[heard.indexOf(seat)] ?? null,
     })),
-    spread: seatSpread(ofSeats),
+    spread: levelSpread(ofSeats),
     figures: seatFigures(
       inBand(frequenciesHz),
       ofSeats.map(inBand),

@@ -11,7 +11,7 @@ import { scaled } from '../quantity/slices';
 import type { Point, Project } from '../room/project';
 import { seatsOf } from '../room/seats';
 import { isInTheOpen } from '../room/space';
-import type { ShapeModes } from '../shape-modes/shape-modes';
+import type { RoomModes } from '../room-modes/room-modes';
 import { roomTransfer } from './room-transfer';
 import { withReference } from './seat-response';
 
@@ -42,7 +42,7 @@ export interface PlaceSearch {
 /** Search. Yields the share done. */
 export function* searchPlaces(
   project: Project,
-  shape: ShapeModes | null,
+  shape: RoomModes | null,
   options: PlaceSearchOptions,
 ): Generator<number, PlaceSearch> {
   const of = shape ? 'built' : 'shell';

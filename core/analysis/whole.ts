@@ -8,15 +8,15 @@ import type { LengthUnits } from '../quantity/length';
 import { measuresIn, type Measures } from '../quantity/measures';
 import { finish, scaled } from '../quantity/slices';
 import type { Project } from '../room/project';
-import { SLIVER_M } from '../shape-modes/grid';
+import { SLIVER_M } from '../room-modes/grid';
 import { analyze, type Analysis } from './analyze';
-import { builtModes, spaceOf, type BuiltOutcome } from './built-modes';
+import { namedModes, spaceOf, type NamedModesOutcome } from './named-modes';
 import { seatResponses, type SeatResponses } from './seat-response';
 
 /** What takes longer than a moment, of one and the same room; null where it is not known (yet). */
 export interface SlowAnswers {
   /** The fine modes as built; null too where nothing fills the shell. */
-  readonly built: BuiltOutcome | null;
+  readonly built: NamedModesOutcome | null;
   /** The bass at the seats, as built where that can be solved. */
   readonly bass: Pick<SeatResponses, 'figures' | 'of'> | null;
   /** The best set of a search for places. */
@@ -34,7 +34,7 @@ export const analyzeWhole = (project: Project, units: LengthUnits = 'metric'): A
 export function* wholeAnalysis(project: Project, units: LengthUnits): Generator<number, Analysis> {
   const built =
     project.room.solids.length > 0
-      ? yield* scaled(builtModes(spaceOf(project), { keepFactor: true }), 0, 0.9)
+      ? yield* scaled(namedModes(spaceOf(project), { keepFactor: true }), 0, 0.9)
       : null;
   const bass = yield* scaled(seatResponses(project, built?.ok ? built.built.shape : null), 0.9, 1);
   const analysis = withBuiltModes(analyze(project, units), built);
@@ -56,7 +56,7 @@ export function slowFindings(
   ];
 }
 
-function builtFindings(outcome: BuiltOutcome, measures: Measures): readonly Finding[] {
+function builtFindings(outcome: NamedModesOutcome, measures: Measures): readonly Finding[] {
   if (!outcome.ok) return [refusalFinding(outcome.refusal)];
   const { shape, errorPercent } = outcome.built;
   return shape.sliverM > SLIVER_M ? [simplifiedFinding(shape.sliverM, errorPercent, measures)] : [];
@@ -72,7 +72,7 @@ export function joinFindings(
 }
 
 /** The analysis with the modes as built in it. */
-function withBuiltModes(analysis: Analysis, outcome: BuiltOutcome | null): Analysis {
+function withBuiltModes(analysis: Analysis, outcome: NamedModesOutcome | null): Analysis {
   if (!outcome?.ok) return analysis;
   const { modes, errorPercent } = outcome.built;
   const shaped = modes.map(({ frequencyHz, likeShell: order, shiftHz, errorPercent: error }) => ({

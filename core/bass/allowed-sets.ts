@@ -4,7 +4,7 @@
  * the search stays exact among the sets that are allowed.
  */
 
-import type { Drive } from './drives';
+import type { DelayAndLevel } from './drives';
 import { meanLevels, type Driven } from './measure';
 import type { Transfer } from './transfer';
 
@@ -20,7 +20,7 @@ export const MOST_CANCELLED_DB = 2.5;
 export const leastOutputDb = (count: number): number =>
   count === 1 ? -Infinity : 10 * Math.log10(count) - MOST_CANCELLED_DB;
 
-export type Allows = (places: readonly number[], drives: readonly Drive[]) => boolean;
+export type Allows = (places: readonly number[], drives: readonly DelayAndLevel[]) => boolean;
 
 /** `fits` is false for two places whose boxes run into each other. */
 export function allowedSets(

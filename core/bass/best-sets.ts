@@ -1,13 +1,13 @@
 /** The best sets so far: each set of places once, with the best drives that were offered. */
 
 import type { Allows } from './allowed-sets';
-import { PLAIN_DRIVE, type Drive } from './drives';
+import { PLAIN_DRIVE, type DelayAndLevel } from './drives';
 
 export interface KeptSet {
   /** Rising. */
   readonly places: readonly number[];
   /** Of each place; none where all are plain. */
-  readonly drives: readonly Drive[];
+  readonly drives: readonly DelayAndLevel[];
   /** In the units of `sumCost`. */
   readonly cost: number;
 }
@@ -34,7 +34,7 @@ export function offer(
   best: BestSets,
   places: readonly number[],
   cost: number,
-  drives: readonly Drive[] = [],
+  drives: readonly DelayAndLevel[] = [],
 ): void {
   if (!(cost <= best.limit)) return;
   const order = [...places.keys()].sort((a, b) => (places[a] ?? 0) - (places[b] ?? 0));

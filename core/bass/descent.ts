@@ -5,7 +5,7 @@
 
 import { offer, type BestSets, type KeptSet } from './best-sets';
 import { addPlace, noSums, sumCost, turn, type CostSpace, type Sums } from './cost';
-import { PLAIN_DRIVE, settled, type Drive, type DriveGrid } from './drives';
+import { PLAIN_DRIVE, settled, type DelayAndLevel, type DriveGrid } from './drives';
 
 /** Most steps for each subwoofer. */
 const MOST_TURNS = 12;
@@ -38,7 +38,7 @@ export function* descend(
     sumOthers(space, places, drives, n, spare, others);
     const free =
       choice.length > 0 ? choice.filter((p) => !isTaken(places, n, p)) : [places[n] ?? 0];
-    let found: { readonly place: number; readonly drive: Drive } | null = null;
+    let found: { readonly place: number; readonly drive: DelayAndLevel } | null = null;
     for (const delayMs of grid.delaysMs) {
       for (const levelDb of grid.levelsDb) {
         // The others the other way, instead of this one: the same but for what is common to all.
@@ -79,7 +79,7 @@ const isTaken = (places: readonly number[], n: number, place: number): boolean =
 function sumOthers(
   space: CostSpace,
   places: readonly number[],
-  drives: readonly Drive[],
+  drives: readonly DelayAndLevel[],
   without: number,
   spare: Sums,
   into: Sums,

@@ -2,7 +2,7 @@
 
 import { offer, type BestSets } from './best-sets';
 import { addPlace, noSums, sumCost, turn, type CostSpace } from './cost';
-import type { Drive } from './drives';
+import type { DelayAndLevel } from './drives';
 
 const PAIRS_PER_SLICE = 400;
 
@@ -13,7 +13,7 @@ const PAIRS_PER_SLICE = 400;
 export function* everyDrivenPair(
   space: CostSpace,
   candidates: number,
-  drives: readonly (readonly [Drive, Drive])[],
+  drives: readonly (readonly [DelayAndLevel, DelayAndLevel])[],
   best: BestSets,
 ): Generator<number, void> {
   const [none, alone, turned] = [noSums(space), noSums(space), noSums(space)];

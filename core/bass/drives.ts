@@ -1,5 +1,7 @@
 /** Delays and levels that a search may give to a subwoofer. */
 
+import type { Drive } from '../response/drive';
+
 /** Both in equal steps from 0, so that a difference of two is one again. */
 export interface DriveGrid {
   readonly delaysMs: readonly number[];
@@ -13,20 +15,18 @@ export const DEFAULT_DRIVES: DriveGrid = {
   levelsDb: [0, -3, -6],
 };
 
-export interface Drive {
-  readonly delayMs: number;
-  readonly levelDb: number;
-}
+/** What a search chooses; it turns no polarity. */
+export type DelayAndLevel = Pick<Drive, 'delayMs' | 'levelDb'>;
 
-export const PLAIN_DRIVE: Drive = { delayMs: 0, levelDb: 0 };
+export const PLAIN_DRIVE: DelayAndLevel = { delayMs: 0, levelDb: 0 };
 
 /** All drives of two subwoofers, one of them without delay and one of them at 0 dB; plain ones first. */
 export function pairDrives({
   delaysMs,
   levelsDb,
-}: DriveGrid): readonly (readonly [Drive, Drive])[] {
+}: DriveGrid): readonly (readonly [DelayAndLevel, DelayAndLevel])[] {
   return eitherOf(delaysMs).flatMap(([delayA, delayB]) =>
-    eitherOf(levelsDb).map(([levelA, levelB]): readonly [Drive, Drive] => [
+    eitherOf(levelsDb).map(([levelA, levelB]): readonly [DelayAndLevel, DelayAndLevel] => [
       { delayMs: delayA, levelDb: levelA },
       { delayMs: delayB, levelDb: levelB },
     ]),
@@ -47,7 +47,7 @@ function eitherOf(values: readonly number[]): readonly (readonly [number, number
  * The same set with its earliest subwoofer undelayed and its loudest at 0 dB: what is common to all changes
  * neither spread nor deviation.
  */
-export function settled(drives: readonly Drive[]): Drive[] {
+export function settled(drives: readonly DelayAndLevel[]): DelayAndLevel[] {
   const first = Math.min(...drives.map((drive) => drive.delayMs));
   const loudest = Math.max(...drives.map((drive) => drive.levelDb));
   return drives.map(({ delayMs, levelDb }) => ({

@@ -1,19 +1,17 @@
 /** How good a set of subwoofers is: the figures that are shown, and the one that ranks. */
 
-import { seatSpread } from '../response/seats';
+import type { Drive } from '../response/drive';
+import { levelSpread } from '../response/level-spread';
 import type { Transfer } from './transfer';
 
 /** A subwoofer at a place of the transfer, and how it is driven. */
-export interface Driven {
+export interface Driven extends Partial<Drive> {
   /** Number of the place. */
   readonly place: number;
-  readonly delayMs?: number;
-  readonly levelDb?: number;
-  readonly inverted?: boolean;
 }
 
 export interface SetMeasures {
-  /** Mean over frequency of the variance of the level over seats, divisor N - 1; see `SeatSpread`. */
+  /** Mean over frequency of the variance of the level over seats, divisor N - 1; see `LevelSpread`. */
   readonly meanSpatialVarianceDb2: number;
   /** Standard deviation over frequency of the level averaged over the seats, dB. */
   readonly deviationDb: number;
@@ -68,7 +66,7 @@ export function measureSet(
   set: readonly Driven[],
   weight = DEFAULT_WEIGHT,
 ): SetMeasures | null {
-  const spread = seatSpread(drivenLevels(transfer, set));
+  const spread = levelSpread(drivenLevels(transfer, set));
   if (!spread || set.length === 0) return null;
   const level = mean(spread.meanDb);
   const variance = mean(spread.meanDb.map((value) => (value - level) ** 2));

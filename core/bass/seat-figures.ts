@@ -1,6 +1,6 @@
 /** What the bass at the seats is judged by: how much seats differ, and the worst peak and dip at one. */
 
-import { seatSpread } from '../response/seats';
+import { levelSpread } from '../response/level-spread';
 import type { Band } from './transfer';
 
 /** A frequency and the level there over the mean of the band, dB. */
@@ -33,7 +33,7 @@ export function seatFigures(
   levelsDb: readonly Float64Array[],
   referenceDb: Float64Array | null,
 ): SeatFigures | null {
-  const spread = seatSpread(levelsDb);
+  const spread = levelSpread(levelsDb);
   const [lowHz, highHz] = [frequenciesHz[0], frequenciesHz.at(-1)];
   if (!spread || lowHz === undefined || highHz === undefined) return null;
   return {

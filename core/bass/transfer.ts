@@ -4,20 +4,20 @@
  */
 
 import { scaled } from '../quantity/slices';
-import { shapedField, shellField, type ModalField } from '../response/field';
+import { roomModesField, shellField, type ModalField } from '../response/field';
 import {
   dampingPerS,
-  decayOf,
+  modeDecayS,
   resonance,
   zeroDampingPerS,
   DEFAULT_DECAY_S,
   type Damping,
   type Tail,
 } from '../response/path';
-import { shapedTails, tailOf } from '../response/shaped-tail';
+import { roomModesTails, tailOf } from '../response/room-modes-tail';
 import { shellTail } from '../response/shell-tail';
 import type { Point, ShellSize } from '../room/project';
-import type { ShapeModes } from '../shape-modes/shape-modes';
+import type { RoomModes } from '../room-modes/room-modes';
 import { smoothTail } from './smooth-tail';
 
 /** The band that a subwoofer is judged over, Hz: lowest and highest. */
@@ -84,8 +84,10 @@ export function* transferOf(
   const [P, S] = [places.length, seats.length];
   const re = new Float64Array(frequenciesHz.length * P * S);
   const im = new Float64Array(re.length);
-  const rest = dampingPerS(decayOf(damping, -1));
-  const dampings = Float64Array.from({ length: modes }, (_, n) => dampingPerS(decayOf(damping, n)));
+  const rest = dampingPerS(modeDecayS(damping, -1));
+  const dampings = Float64Array.from({ length: modes }, (_, n) =>
+    dampingPerS(modeDecayS(damping, n)),
+  );
   const by = (4 * Math.PI) / field.volumeM3;
   // What a seat hears of each mode at one frequency.
   const [heardRe, heardIm] = [new Float64Array(S * modes), new Float64Array(S * modes)];
@@ -143,7 +145,7 @@ export function* shellTransfer(
   const frequenciesHz = options.frequenciesHz ?? bandGrid();
   const limitHz = shellLimitHz(frequenciesHz);
   const field = shellField(size, speedMS, limitHz);
-  const rest = dampingPerS(decayOf(options.damping ?? { modesS: DEFAULT_DECAY_S }, -1));
+  const rest = dampingPerS(modeDecayS(options.damping ?? { modesS: DEFAULT_DECAY_S }, -1));
   return yield* transferOf(field, places, seats, { ...options, frequenciesHz }, (p, s) => {
     const [place, seat] = [places[p], seats[s]];
     if (!place || !seat) return null;
@@ -160,14 +162,14 @@ export const shellLimitHz = (frequenciesHz: Float64Array): number =>
  * has kept its factor; they are made from the seats, of which there are fewer: what a seat hears of a
  * place, a place would hear of the seat.
  */
-export function* shapedTransfer(
-  modes: ShapeModes,
+export function* roomModesTransfer(
+  modes: RoomModes,
   places: readonly Point[],
   seats: readonly Point[],
   options: TransferOptions = {},
 ): Generator<number, TransferOutcome> {
-  const field = shapedField(modes);
-  const standIns = yield* scaled(shapedTails(modes, seats, places), 0, 0.7);
+  const field = roomModesField(modes);
+  const standIns = yield* scaled(roomModesTails(modes, seats, places), 0, 0.7);
   const work = transferOf(field, places, seats, options, (p, s) => {
     const found = standIns[s]?.[p];
     return found ? tailOf(found) : null;

@@ -6,7 +6,8 @@ import { axialModes, axialSpacing, LISTED_TO_HZ, type AxialSpacing } from '../mo
 import { THIRD_OCTAVE_REACH_HZ } from '../modes/mode-count';
 import { schroederHz } from '../modes/schroeder';
 import { shellModes, type ShellMode } from '../modes/shell-modes';
-import { carpenterStepM, type LengthUnits } from '../quantity/length';
+import { carpenterStepM } from '../quantity/carpenter-step';
+import type { LengthUnits } from '../quantity/length';
 import { measuresIn, type Measures } from '../quantity/measures';
 import type { Project } from '../room/project';
 import { freeSpace, type FreeSpace } from '../room/space';

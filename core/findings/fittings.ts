@@ -5,7 +5,7 @@ import type { Measures } from '../quantity/measures';
 import { farCorner, mapPoint } from '../room/point';
 import type { Project, Room, Solid } from '../room/project';
 import { outsideShellM } from '../room/space';
-import { shapeGrid, SLIVER_M, type MovedFace, type ShapeRefusal } from '../shape-modes/grid';
+import { airGrid, SLIVER_M, type MovedFace, type RoomModesRefusal } from '../room-modes/grid';
 import type { FindingContext } from './context';
 import type { Draft, Finding, Remedy } from './finding';
 
@@ -16,7 +16,7 @@ export function fittingFindings({
 }: FindingContext): readonly Draft[] {
   const { size, solids } = project.room;
   if (solids.length === 0) return [];
-  const gridded = shapeGrid(size, solids);
+  const gridded = airGrid(size, solids);
   return [
     ...(gridded.ok ? slivers(project, gridded.grid.moved, measures) : []),
     ...(gridded.ok ? [] : [refusalFinding(gridded.refusal)]),
@@ -32,7 +32,7 @@ const FAULT = {
 } as const;
 
 /** What a refusal of the modes as built means for the person. */
-export function refusalFinding(refusal: ShapeRefusal): Finding {
+export function refusalFinding(refusal: RoomModesRefusal): Finding {
   switch (refusal.reason) {
     case 'no-air':
       return {

@@ -4,7 +4,7 @@
  */
 
 import { faceAxes, faceName, patchSide } from '../room/faces';
-import { coveredParts, faceBounds, freePatch, overhangM, overlapM } from '../room/free-rect';
+import { coveredParts, faceBounds, freePatch, overhangM, rectOverlapM } from '../room/free-rect';
 import { isDoor, isWindow } from '../room/openings';
 import type { Patch, Project } from '../room/project';
 import type { FindingContext } from './context';
@@ -36,7 +36,7 @@ function outside(context: FindingContext, patch: Patch): readonly Draft[] {
 }
 
 function overlapping(context: FindingContext, patch: Patch, below: Patch): readonly Draft[] {
-  const depth = overlapM(patch.rect, below.rect);
+  const depth = rectOverlapM(patch.rect, below.rect);
   if (depth === 0) return [];
   const message = overlapText(patch, below, context.lengthText(depth));
   const id = `patch-overlap:${patch.id}:${below.id}`;
@@ -54,7 +54,7 @@ function overlapText(patch: Patch, below: Patch, much: string): string {
 
 function covered(context: FindingContext, patch: Patch): readonly Draft[] {
   return coveredParts(context.project.room, patch.face).flatMap(({ solid, rect }) => {
-    const depth = overlapM(patch.rect, rect);
+    const depth = rectOverlapM(patch.rect, rect);
     if (depth === 0) return [];
     const much = context.lengthText(depth);
     const messages: Readonly<Record<Kind, string>> = {

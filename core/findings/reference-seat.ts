@@ -1,13 +1,13 @@
 /** The place that angles are judged at, where the room names one that is not there. */
 
-import { placeName, placeOf, referencePlace, referenceTo } from '../room/seats';
+import { placeName, listeningPlaceOf, referencePlace, referenceTo } from '../room/seats';
 import type { FindingContext } from './context';
 import type { Finding } from './finding';
 
 export function referenceSeatFindings({ project }: FindingContext): readonly Finding[] {
   const wanted = project.seating.reference;
   const taken = referencePlace(project);
-  if (!taken || placeOf(project, wanted)) return [];
+  if (!taken || listeningPlaceOf(project, wanted)) return [];
   const name = placeName(project, taken);
   return [
     {

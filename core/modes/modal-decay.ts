@@ -60,7 +60,7 @@ export interface ModalDecay {
 }
 
 /** Value at `frequencyHz`, straight over log f between the figures, held beyond the first and last. */
-export function valueAt(
+export function spectrumAt(
   spectrum: Spectrum,
   frequencyHz: number,
 ): { readonly value: number; readonly held: boolean } | null {
@@ -133,14 +133,14 @@ export function decayOfMode(
   let extrapolated = false;
   let wallsM2 = 0;
   for (const [n, face] of faces.entries()) {
-    const found = valueAt(face.absorption, frequencyHz);
+    const found = spectrumAt(face.absorption, frequencyHz);
     if (!found) return null;
     extrapolated ||= found.held;
     wallsM2 += admittanceOf(found.value) * (coverageM2[n] ?? 0);
   }
   let objectsM2 = 0;
   for (const object of objects) {
-    const found = valueAt(object, frequencyHz);
+    const found = spectrumAt(object, frequencyHz);
     if (!found) return null;
     extrapolated ||= found.held;
     objectsM2 += found.value;

@@ -16,9 +16,9 @@ import { mountFaces } from '../speakers/mount-face';
 import { WALL_CLEARANCE_M } from '../speakers/nominal-place';
 import { clashesOf, type Clash } from '../speakers/obstacles';
 import { onTape } from '../speakers/on-tape';
-import { columnOf, viewFrom, type View } from '../speakers/strip-column';
+import { columnOf, sightFrom, type SightField } from '../speakers/strip-column';
 import { harmOf, type Harm } from './harm';
-import { onStuds, type Site } from './site';
+import { onStuds, type PlacingContext } from './placing-context';
 
 export interface Candidate {
   readonly channel: string;
@@ -63,21 +63,21 @@ interface Idea {
 
 /** `own` is the channel as it is placed now, if it is: it keeps its size and its aim. */
 export function candidatesFor(
-  site: Site,
+  context: PlacingContext,
   channel: Channel,
   own: PlacedSpeaker | undefined,
 ): Candidates {
   const list: Candidate[] = [];
   const blocked = new Map<string, { readonly clash: Clash; count: number }>();
   const seen = new Set<string>();
-  for (const idea of ideas(site, channel, own)) {
-    for (const { position, mount, face, onStud } of withStuds(site, idea)) {
-      const taped = tapedPlace(site, idea, position, onStud, own);
+  for (const idea of ideas(context, channel, own)) {
+    for (const { position, mount, face, onStud } of withStuds(context, idea)) {
+      const taped = tapedPlace(context, idea, position, onStud, own);
       const key = `${mount} ${taped.join()}`;
       if (seen.has(key)) continue;
       seen.add(key);
       // Where the place on the tape does not do, the exact one may.
-      const tries = [taped, position].flatMap((at) => tried(site, channel, own, idea, at) ?? []);
+      const tries = [taped, position].flatMap((at) => tried(context, channel, own, idea, at) ?? []);
       const found = tries.find((made) => 'harm' in made);
       const [clash] = tries.filter((made) => 'kind' in made);
       if (found) list.push({ ...found, channel: channel.label, mount, face, onStud, beside: null });
@@ -88,7 +88,7 @@ export function candidatesFor(
     }
   }
   const isCovered = [...blocked.values()].some(({ clash }) => clash.kind === 'screen');
-  if (list.length === 0 && isCovered) list.push(...besidePicture(site, channel, own));
+  if (list.length === 0 && isCovered) list.push(...besidePicture(context, channel, own));
   // A place off the studs is for want of one on them.
   const best = list.some(({ onStud }) => onStud) ? list.filter(({ onStud }) => onStud) : list;
   return {
@@ -102,7 +102,7 @@ export function candidatesFor(
 
 /** The place on the carpenter's step along its surface, and on its stud. */
 function tapedPlace(
-  { project: { room }, studPitchM, units }: Site,
+  { project: { room }, studPitchM, units }: PlacingContext,
   { face, mount }: Idea,
   position: Point,
   onStud: boolean,
@@ -116,39 +116,45 @@ function tapedPlace(
 
 /** What a place within the window is worth, what is in its way there, or null where it is none. */
 function tried(
-  site: Site,
+  context: PlacingContext,
   channel: Channel,
   own: PlacedSpeaker | undefined,
   idea: Idea,
   position: Point,
 ): Pick<Candidate, 'position' | 'direction' | 'box' | 'harm'> | Clash | null {
-  const { project } = site;
+  const { project } = context;
   const { mount } = idea;
-  const direction = directionFrom(site.reference.position, position);
+  const direction = directionFrom(context.reference.position, position);
   if (degreesOutside(direction, channel) > 0) return null;
-  if (!isInTheOpen(towards(position, site.reference.position), project.room)) return null;
+  if (!isInTheOpen(towards(position, context.reference.position), project.room)) return null;
   if (!fitsFace(project.room, idea, position, own?.boxM ?? USUAL_BOX_M)) return null;
   const box = speakerBox(project, { ...own, channel: channel.label, position, mount });
-  const clash = clashesOf(box, project, site.obstacles, site.pinned)[0] ?? beforePicture(site, box);
+  const clash =
+    clashesOf(box, project, context.obstacles, context.pinned)[0] ?? beforePicture(context, box);
   return (
-    clash ?? { position, direction, box, harm: harmOf(site, channel, position, mount, direction) }
+    clash ?? {
+      position,
+      direction,
+      box,
+      harm: harmOf(context, channel, position, mount, direction),
+    }
   );
 }
 
 /** Below or above a picture that covers the window: outside of it, and as near as can be. */
 function besidePicture(
-  site: Site,
+  context: PlacingContext,
   channel: Channel,
   own: PlacedSpeaker | undefined,
 ): readonly Candidate[] {
-  const { project, obstacles, pinned, studPitchM, units } = site;
-  if (!site.mounts.includes('on-wall')) return [];
+  const { project, obstacles, pinned, studPitchM, units } = context;
+  if (!context.mounts.includes('on-wall')) return [];
   return placesBesidePicture(project, channel, own, obstacles, pinned, units).map(
     ({ side, position }): Candidate => {
       const { label } = channel;
-      const direction = directionFrom(site.reference.position, position);
+      const direction = directionFrom(context.reference.position, position);
       const box = speakerBox(project, { ...own, channel: label, position, mount: 'on-wall' });
-      const harm = harmOf(site, channel, position, 'on-wall', direction);
+      const harm = harmOf(context, channel, position, 'on-wall', direction);
       const cost = harm.cost + degreesOutside(direction, channel);
       const [x] =
         studPitchM === null ? position : onStuds(position, 'front', 'on-wall', studPitchM);
@@ -168,7 +174,10 @@ function besidePicture(
 }
 
 /** A box that stands before the picture as seen from a seat, as though it ran into it. */
-function beforePicture({ project, reference, others }: Site, box: SpeakerBox): Clash | null {
+function beforePicture(
+  { project, reference, others }: PlacingContext,
+  box: SpeakerBox,
+): Clash | null {
   const seats = [reference, ...others];
   if (!box.inRoom || !hidesPicture(box.inRoom, project, seats)) return null;
   const valueM = hiddenPicture(box.inRoom, project, seats)?.depthM ?? 0;
@@ -185,31 +194,39 @@ function samples([low, high]: readonly [number, number], count: number): readonl
   return Array.from({ length: count }, (_, i) => from + ((to - from) * i) / (count - 1));
 }
 
-function* ideas(site: Site, channel: Channel, own: PlacedSpeaker | undefined): Generator<Idea> {
-  const { room } = site.project;
-  const ears = site.reference.position;
-  const flush = viewFrom(ears, room, 0);
-  const hung = viewFrom(ears, room, own?.boxM?.[2] ?? WALL_CLEARANCE_M);
-  const hasPicture = site.mounts.includes('behind-screen');
+function* ideas(
+  context: PlacingContext,
+  channel: Channel,
+  own: PlacedSpeaker | undefined,
+): Generator<Idea> {
+  const { room } = context.project;
+  const ears = context.reference.position;
+  const flush = sightFrom(ears, room, 0);
+  const hung = sightFrom(ears, room, own?.boxM?.[2] ?? WALL_CLEARANCE_M);
+  const hasPicture = context.mounts.includes('behind-screen');
   for (const azimuth of new Set([...samples(channel.azimuth, AZIMUTHS), channel.nominalAzimuth]))
     for (const elevation of samples(channel.elevation, ELEVATIONS)) {
       const built = flush && meets(flush, azimuth, elevation);
       if (built) {
-        const behind = built.face === 'front' && isOnPicture(site.project, built.position);
-        const mount = behind ? 'behind-screen' : mountOn(site, built.face);
-        if (mount !== null && site.mounts.includes(mount) && (!behind || hasPicture))
+        const behind = built.face === 'front' && isOnPicture(context.project, built.position);
+        const mount = behind ? 'behind-screen' : mountOn(context, built.face);
+        if (mount !== null && context.mounts.includes(mount) && (!behind || hasPicture))
           yield { ...built, mount };
       }
       const before = hung && meets(hung, azimuth, elevation);
-      if (before && site.mounts.includes('on-wall') && mountOn(site, before.face) === 'in-wall')
+      if (
+        before &&
+        context.mounts.includes('on-wall') &&
+        mountOn(context, before.face) === 'in-wall'
+      )
         yield { ...before, mount: 'on-wall' };
-      if (before && site.mounts.includes('stand'))
+      if (before && context.mounts.includes('stand'))
         yield* stands(ears, azimuth, elevation, before.position);
     }
 }
 
 /** What builds a loudspeaker flush into a face; null for a floor. */
-function mountOn({ project }: Site, face: string): Mount | null {
+function mountOn({ project }: PlacingContext, face: string): Mount | null {
   const [owner, side] = face.includes(':') ? face.split(':') : [null, face];
   const solid = project.room.solids.find(({ id }) => id === owner);
   if (solid && ['soffit', 'beam'].includes(solid.kind)) return side === 'ceiling' ? null : 'soffit';
@@ -220,7 +237,7 @@ function mountOn({ project }: Site, face: string): Mount | null {
 }
 
 function meets(
-  view: View,
+  view: SightField,
   azimuth: number,
   elevation: number,
 ): { readonly face: string; readonly position: Point } | null {
@@ -269,7 +286,7 @@ function* stands(ears: Point, azimuth: number, elevation: number, wall: Point): 
 
 /** The idea on the nearest stud where studs count, and as it is for want of one. */
 function withStuds(
-  { studPitchM }: Site,
+  { studPitchM }: PlacingContext,
   idea: Idea,
 ): readonly (Idea & { readonly onStud: boolean })[] {
   const counts = idea.mount === 'on-wall' || idea.mount === 'in-wall';

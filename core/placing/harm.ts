@@ -8,7 +8,7 @@ import type { Mount, Point } from '../room/project';
 import { directionFrom, type Direction } from '../speakers/direction';
 import { degreesOutside } from '../speakers/judge';
 import type { Channel } from '../speakers/layouts';
-import type { Site } from './site';
+import type { PlacingContext } from './placing-context';
 
 /** A decibel that one seat hears more than another counts like so many degrees. */
 export const DEGREES_PER_DB = 1;
@@ -37,7 +37,7 @@ export interface Harm {
 
 /** What a place does to the other seats. */
 export function harmOf(
-  site: Site,
+  context: PlacingContext,
   channel: Channel,
   position: Point,
   mount: Mount,
@@ -45,7 +45,7 @@ export function harmOf(
 ): Harm {
   let outsideDeg = 0;
   let [near, far] = [direction.distanceM, direction.distanceM];
-  for (const seat of site.others) {
+  for (const seat of context.others) {
     const heard = directionFrom(seat.position, position);
     outsideDeg += degreesOutside(heard, channel);
     near = Math.min(near, heard.distanceM);

@@ -12,11 +12,11 @@ import { directionFrom } from '../speakers/direction';
 import { LAYOUTS } from '../speakers/layouts';
 import { candidatesFor, type Candidate, type Candidates } from './candidates';
 import { choose } from './choose';
-import { otherLayouts, unplacedOf, type Unplaced } from './help';
-import { siteOf, type PlacerOptions, type Site } from './site';
-import { tradesOf, type Trade } from './trades';
+import { otherLayouts, unplacedOf, type Unplaced } from './unplaced';
+import { placingContext, type PlacerOptions, type PlacingContext } from './placing-context';
+import { tradeOffsOf, type TradeOff } from './trade-offs';
 
-export type { PlacerOptions } from './site';
+export type { PlacerOptions } from './placing-context';
 
 export interface PlacerResult {
   /** The list for the room: what is pinned or rests as it was, what was chosen with its mount. */
@@ -27,7 +27,7 @@ export interface PlacerResult {
   readonly unplaced: readonly Unplaced[];
   /** Ids of layouts that would have a place for every channel; looked for where this one has not. */
   readonly otherLayouts: readonly string[];
-  readonly trades: readonly Trade[];
+  readonly trades: readonly TradeOff[];
 }
 
 export function* placeSpeakers(
@@ -35,35 +35,35 @@ export function* placeSpeakers(
   options: PlacerOptions = {},
   units: LengthUnits = 'metric',
 ): Generator<number, PlacerResult> {
-  const site = siteOf(project, options, units);
-  if (!site) return nothing(project);
+  const context = placingContext(project, options, units);
+  if (!context) return nothing(project);
   const { placed } = project.speakers;
-  const free = site.layout.channels.filter(
+  const free = context.layout.channels.filter(
     ({ label }) => !placed.some(({ channel, pinned }) => channel === label && pinned === true),
   );
   const all: Candidates[] = [];
   for (const channel of free) {
     const own = placed.find((speaker) => speaker.channel === channel.label);
-    all.push(candidatesFor(site, channel, own));
+    all.push(candidatesFor(context, channel, own));
     yield (0.6 * all.length) / free.length;
   }
-  const chosen = choose(all, pinnedDirections(site));
+  const chosen = choose(all, pinnedDirections(context));
   yield 0.7;
   const without = all.filter(
     ({ channel }) => !chosen.some((place) => place.channel === channel.label),
   );
   const unplaced: Unplaced[] = [];
   for (const candidates of without) {
-    unplaced.push(unplacedOf(site, candidates, options, units));
+    unplaced.push(unplacedOf(context, candidates, options, units));
     yield 0.7 + (0.2 * unplaced.length) / without.length;
   }
-  const others = LAYOUTS.map(({ id }) => id).filter((id) => id !== site.layout.id);
+  const others = LAYOUTS.map(({ id }) => id).filter((id) => id !== context.layout.id);
   return {
     ...answer(project, chosen),
     chosen,
     unplaced,
     otherLayouts: unplaced.length > 0 ? otherLayouts(project, others, options) : [],
-    trades: tradesOf(site, chosen, units),
+    trades: tradeOffsOf(context, chosen, units),
   };
 }
 
@@ -72,7 +72,7 @@ function pinnedDirections({
   project,
   reference,
   pinned,
-}: Site): Map<string, Candidate['direction']> {
+}: PlacingContext): Map<string, Candidate['direction']> {
   const directions = new Map<string, Candidate['direction']>();
   for (const { channel } of pinned) {
     const speaker = project.speakers.placed.find((placed) => placed.channel === channel);

@@ -30,17 +30,6 @@ export function bareUnit(units: LengthUnits, kind: LengthKind): LengthUnit {
   return kind === 'room' ? 'ft' : 'in';
 }
 
-/** The carpenter's step that dragging and stepping snap to, in metres: 5 mm or 1/4 in. */
-export function carpenterStepM(units: LengthUnits, fine = false): number {
-  if (units === 'metric') return fine ? 0.001 : 0.005;
-  return METRES_PER_INCH / (fine ? 16 : 4);
-}
-
-/** `lengthM` moved to the nearest step. Range: any finite length. */
-export function snapLength(lengthM: number, stepM: number): number {
-  return roundLength(Math.round(lengthM / stepM) * stepM);
-}
-
 /** A length without the dust of binary arithmetic: rounded to a hundredth of a millimetre. */
 export function roundLength(lengthM: number): number {
   return Math.round(lengthM * 1e5) / 1e5 || 0; // never -0, which a file could not keep

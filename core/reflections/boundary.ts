@@ -21,7 +21,7 @@ import {
   type Hit,
   type ReflectingRoom,
 } from './image-sources';
-import { LEAST_REFLECTED, type FinishLookup } from './level';
+import { LEAST_REFLECTED, type FinishLookup } from './reflection-level';
 import { mirrored } from './mirrors';
 
 /** No notch is told deeper than this, dB: a full cancellation is not found in rooms. */

@@ -17,7 +17,7 @@ import { seatsOf, type ListeningPlace } from '../room/seats';
 import { placedOf } from '../speakers/judge';
 import { layoutOf } from '../speakers/layouts';
 import { reflectingRoom, reflectionsBetween, type Hit, type ReflectionPath } from './image-sources';
-import { reflectionLevelDb, type FinishLookup } from './level';
+import { reflectionLevelDb, type FinishLookup } from './reflection-level';
 
 export interface EarlyLimit {
   /** Highest level against the direct sound, dB. */

@@ -8,7 +8,7 @@ import type { Rect } from '../room/patched-area';
 import { faceAxes, patchSide } from '../room/faces';
 import { MOST_PATCHES, type Patch, type Project } from '../room/project';
 import { screenRect } from '../room/screen';
-import type { FinishLookup } from './level';
+import type { FinishLookup } from './reflection-level';
 import { EARLY_LIMIT, loudestOctave, type EarlyLimit, type EarlyReflection } from './early-limit';
 
 /** Along the face and up it (or along the room), m: a usual panel of 60 x 120 cm or 2 x 4 ft. */

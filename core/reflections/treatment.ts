@@ -6,7 +6,7 @@
 import { METRES_PER_INCH, roundLength, type LengthUnits } from '../quantity/length';
 import { faceAxes, FACE_NORMALS, patchSide, type Axis } from '../room/faces';
 import { finishLookup } from '../room/finishes';
-import { faceBounds, obstaclesOn, overhangM, overlapM } from '../room/free-rect';
+import { faceBounds, obstaclesOn, overhangM, rectOverlapM } from '../room/free-rect';
 import { isDoor, isWindow } from '../room/openings';
 import type { Rect } from '../room/patched-area';
 import { FACES, type Face, type Patch, type Project } from '../room/project';
@@ -140,7 +140,7 @@ function widened(
     if (!reach || reach.byM >= (best?.byM ?? Infinity)) continue;
     const blocked = [...obstaclesOn(room, hit.face, patch.id), ...pictureOn(project, hit.face)];
     if (overhangM(reach.rect, bounds) > 0) continue;
-    if (blocked.some((other) => overlapM(reach.rect, other) > 0)) continue;
+    if (blocked.some((other) => rectOverlapM(reach.rect, other) > 0)) continue;
     const afterDb = coveredDb({ hit, path }, patch.finish, lookup);
     if (afterDb === null || afterDb > levelDb - LEAST_GAIN_DB) continue;
     const changed = { ...patch, rect: reach.rect };

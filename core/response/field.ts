@@ -3,8 +3,8 @@
 import { shellModes, type ModeOrder } from '../modes/shell-modes';
 import type { Axis } from '../room/faces';
 import type { Point, ShellSize } from '../room/project';
-import { modeShapeAt, planeMap, type PlaneMap } from '../shape-modes/evaluate';
-import type { ShapeModes } from '../shape-modes/shape-modes';
+import { modeShapeAt, planeMap, type PlaneMap } from '../room-modes/evaluate';
+import type { RoomModes } from '../room-modes/room-modes';
 
 /** Modes without the one at zero, which every room has: pressure the same everywhere, 1. */
 export interface ModalField {
@@ -112,7 +112,7 @@ function coupling(n: number, x: number, length: number): number {
 }
 
 /** The modes of the real free space. */
-export function shapedField(modes: ShapeModes): ModalField {
+export function roomModesField(modes: RoomModes): ModalField {
   const { frequenciesHz, speedMS, volumeM3 } = modes;
   return {
     frequenciesHz,

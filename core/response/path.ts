@@ -10,6 +10,7 @@
  */
 
 import type { Point } from '../room/project';
+import { driveAt, type Drive } from './drive';
 import type { ModalField } from './field';
 
 /** Decay time of a mode for which none is given, s: a treated small room at low frequencies. */
@@ -34,7 +35,7 @@ export interface PathResponse {
   readonly im: Float64Array;
 }
 
-/** What the modes above the last one add, per frequency and decay constant; see `shaped-tail.ts` and `shell-tail.ts`. */
+/** What the modes above the last one add, per frequency and decay constant; see `room-modes-tail.ts` and `shell-tail.ts`. */
 export type Tail = (
   frequencyHz: number,
   dampingPerS: number,
@@ -58,7 +59,7 @@ export function resonance(
 }
 
 /** Decay time of mode n and of the rest. */
-export function decayOf({ modesS, restS }: Damping, mode: number): number {
+export function modeDecayS({ modesS, restS }: Damping, mode: number): number {
   if (mode >= 0) return typeof modesS === 'number' ? modesS : (modesS[mode] ?? DEFAULT_DECAY_S);
   if (restS !== undefined) return restS;
   if (typeof modesS === 'number') return modesS;
@@ -69,7 +70,7 @@ export function decayOf({ modesS, restS }: Damping, mode: number): number {
 
 /** Decay constant of the mode at zero, 1/s. */
 export const zeroDampingPerS = (damping: Damping, frequencyHz: number): number =>
-  dampingPerS(damping.zeroS?.(frequencyHz) ?? decayOf(damping, -1));
+  dampingPerS(damping.zeroS?.(frequencyHz) ?? modeDecayS(damping, -1));
 
 /** Response from `source` to `receiver`; null where one of them is not in the free space. */
 export function pathResponse(
@@ -84,8 +85,8 @@ export function pathResponse(
   if (!from || !to) return null;
   const products = from.map((value, n) => value * (to[n] ?? 0));
   const { speedMS, volumeM3 } = field;
-  const rest = dampingPerS(decayOf(damping, -1));
-  const dampings = products.map((_, n) => dampingPerS(decayOf(damping, n)));
+  const rest = dampingPerS(modeDecayS(damping, -1));
+  const dampings = products.map((_, n) => dampingPerS(modeDecayS(damping, n)));
   const re = new Float64Array(frequenciesHz.length);
   const im = new Float64Array(frequenciesHz.length);
   frequenciesHz.forEach((hz, f) => {
@@ -109,29 +110,9 @@ export function levelDb({ re, im }: PathResponse): Float64Array {
   return re.map((value, f) => 10 * Math.log10(value * value + (im[f] ?? 0) ** 2));
 }
 
-/** How one of several sources is driven. */
-export interface Drive {
-  readonly gainDb?: number;
-  readonly delayMs?: number;
-  readonly inverted?: boolean;
-}
-
-/** A source that is driven. */
-export interface DrivenSource {
-  readonly at: Point;
-  readonly drive?: Drive;
-}
-
-/** The drive as a complex factor at one frequency. */
-export function driveAt(drive: Drive = {}, frequencyHz: number): readonly [number, number] {
-  const gain = 10 ** ((drive.gainDb ?? 0) / 20) * (drive.inverted ? -1 : 1);
-  const phase = -2 * Math.PI * frequencyHz * ((drive.delayMs ?? 0) / 1000);
-  return [gain * Math.cos(phase), gain * Math.sin(phase)];
-}
-
 /** Sum of responses at one receiver, each with its drive; all over the same frequencies. */
 export function together(
-  paths: readonly { readonly path: PathResponse; readonly drive?: Drive }[],
+  paths: readonly { readonly path: PathResponse; readonly drive?: Partial<Drive> }[],
 ): PathResponse | null {
   const frequenciesHz = paths[0]?.path.frequenciesHz;
   if (!frequenciesHz) return null;

@@ -8,7 +8,7 @@ import type { AbsorptionByBand } from './project';
  * framing against it; `air`, with air behind; `floor`, laid on it; `hung`, a curtain or baffles; `own`,
  * as the person builds it.
  */
-export type Mount = 'face' | 'flat' | 'framed' | 'air' | 'floor' | 'hung' | 'own';
+export type FinishMount = 'face' | 'flat' | 'framed' | 'air' | 'floor' | 'hung' | 'own';
 
 /** What a finish may be put on. */
 export type FacePlace = 'floor' | 'wall' | 'ceiling';
@@ -21,7 +21,7 @@ export interface Finish {
   readonly category: string;
   /** Mounting of the test as its source states it (ASTM E795: A, E-400), or words. */
   readonly mounting: string;
-  readonly mount: Mount;
+  readonly mount: FinishMount;
   /**
    * How far its front stands off what it is fixed to, m: 0.4 for a ceiling tested in mounting E-400, 0
    * where the face itself is built so.

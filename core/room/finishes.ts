@@ -9,7 +9,7 @@ import type { FacePlace, Finish } from './finish';
 import { readLibrary } from './finish-data';
 import type { CustomFinish, Project } from './project';
 
-export type { Finish, FacePlace, Mount } from './finish';
+export type { Finish, FacePlace, FinishMount } from './finish';
 
 /** Every built-in finish: what was measured by category, then what shops sell. */
 export const FINISHES: readonly Finish[] = readLibrary();

@@ -23,14 +23,14 @@ export interface FittingField {
 }
 
 /** Faces this close touch, m. */
-export const TOUCH_M = 1e-3;
+export const ON_FACE_M = 1e-3;
 
 /** Which ends of the shell along an axis the fitting touches. */
 export type Contact = 'low' | 'high' | 'both' | 'none';
 
 export function contactOf(solid: Solid, size: ShellSize, axis: Axis): Contact {
-  const low = solid.min[axis] <= TOUCH_M;
-  const high = solid.max[axis] >= farCorner(size)[axis] - TOUCH_M;
+  const low = solid.min[axis] <= ON_FACE_M;
+  const high = solid.max[axis] >= farCorner(size)[axis] - ON_FACE_M;
   return low && high ? 'both' : low ? 'low' : high ? 'high' : 'none';
 }
 

@@ -10,7 +10,7 @@ import { FACES, type Patch, type Room } from './project';
 export const TOUCH_M = 0.0005;
 
 /** How far two rectangles run into each other, m: the shortest move that parts them; 0 if they do not. */
-export function overlapM(a: Rect, b: Rect): number {
+export function rectOverlapM(a: Rect, b: Rect): number {
   const depth = Math.min(a[2] - b[0], b[2] - a[0], a[3] - b[1], b[3] - a[1]);
   return depth > TOUCH_M ? depth : 0;
 }
@@ -90,7 +90,7 @@ export function nearestFreeRect(rect: Rect, bounds: Rect, obstacles: readonly Re
       const moveM = Math.hypot(u - rect[0], v - rect[1]);
       if (best && moveM >= best.moveM) continue;
       const candidate: Rect = [u, v, u + width, v + height];
-      if (obstacles.some((obstacle) => overlapM(candidate, obstacle) > 0)) continue;
+      if (obstacles.some((obstacle) => rectOverlapM(candidate, obstacle) > 0)) continue;
       best = { rect: candidate, moveM };
       // The first that is tried is the nearest of all.
       if (u === us[0] && v === vs[0]) return rounded(candidate);

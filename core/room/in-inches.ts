@@ -3,7 +3,8 @@
  * length of an example comes out in sixteenths. What touches keeps touching, what mirrors keeps mirroring.
  */
 
-import { METRES_PER_INCH, snapLength } from '../quantity/length';
+import { snapLength } from '../quantity/carpenter-step';
+import { METRES_PER_INCH } from '../quantity/length';
 import { faceAxes, patchSide, type Axis } from './faces';
 import { fromNearerEnd } from './nearer-end';
 import { farCorner, mapPoint, mapSides } from './point';

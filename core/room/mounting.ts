@@ -9,7 +9,7 @@ import type { Face } from './project';
 const LEAST_TOLD_M = 0.01;
 
 /** What kind of face `face` is: a shell face or `solid-id:face`. */
-export function placeOf(face: string): FacePlace {
+export function facePlaceOf(face: string): FacePlace {
   const side = patchSide(face);
   return side === 'floor' || side === 'ceiling' ? side : 'wall';
 }

@@ -1,11 +1,12 @@
 /** Moving and stretching a door, window or panel by hand: it stays on its face and comes to rest on edges. */
 
-import { roundLength, snapLength } from '../quantity/length';
+import { snapLength } from '../quantity/carpenter-step';
+import { roundLength } from '../quantity/length';
 import { faceBounds } from './free-rect';
 import { HOLD_M } from './move-solid';
 import type { Rect } from './patched-area';
 import type { Patch, Room } from './project';
-import { SNAP_REACH_M } from './snap';
+import { PLANE_REACH_M } from './rest-on-planes';
 
 /** Least side that the hand can give a patch, m. */
 export const LEAST_PATCH_M = 0.05;
@@ -113,6 +114,8 @@ const isEdge = (at: number, along: 0 | 1, room: Room, patch: Patch): boolean =>
 
 /** `at`, moved onto an edge within reach, else to the nearest step. */
 function restOf(at: number, along: 0 | 1, room: Room, patch: Patch, stepM: number): number {
-  const edge = edgesAlong(along, room, patch).find((known) => Math.abs(known - at) <= SNAP_REACH_M);
+  const edge = edgesAlong(along, room, patch).find(
+    (known) => Math.abs(known - at) <= PLANE_REACH_M,
+  );
   return edge ?? snapLength(at, stepM);
 }

@@ -7,7 +7,7 @@ import { contactOf } from './fitting-fields';
 import { LEAST_EXTENT_M } from './fitting-presets';
 import { farCorner } from './point';
 import type { Point, Room, Solid } from './project';
-import { SNAP_REACH_M, snapPlane } from './snap';
+import { PLANE_REACH_M, restOnPlane } from './rest-on-planes';
 
 /** What touches a side of the shell leaves it only when it is pulled farther than this, m. */
 export const HOLD_M = 0.2;
@@ -25,10 +25,10 @@ export function movedSolid(solid: Solid, by: Point, room: Room, stepM: number): 
     if (contactOf(solid, room.size, axis) !== 'none' && Math.abs(by[axis]) < HOLD_M) continue;
     const extent = solid.max[axis] - solid.min[axis];
     const low = solid.min[axis] + by[axis];
-    const atLow = snapPlane(low, axis, room, solid.id, stepM);
-    const atHigh = snapPlane(low + extent, axis, room, solid.id, stepM) - extent;
+    const atLow = restOnPlane(low, axis, room, solid.id, stepM);
+    const atHigh = restOnPlane(low + extent, axis, room, solid.id, stepM) - extent;
     const lowIsNear = Math.abs(atLow - low) <= Math.abs(atHigh - low);
-    const onPlane = Math.abs(atHigh - low) <= SNAP_REACH_M && !lowIsNear;
+    const onPlane = Math.abs(atHigh - low) <= PLANE_REACH_M && !lowIsNear;
     const rest = onPlane ? atHigh : atLow;
     min[axis] = roundLength(Math.min(Math.max(rest, 0), Math.max(0, far[axis] - extent)));
     max[axis] = roundLength(min[axis] + extent);
@@ -45,7 +45,7 @@ export function stretchedSolid(
   room: Room,
   stepM: number,
 ): Solid {
-  const rest = snapPlane(at, axis, room, solid.id, stepM);
+  const rest = restOnPlane(at, axis, room, solid.id, stepM);
   const min: [number, number, number] = [...solid.min];
   const max: [number, number, number] = [...solid.max];
   if (side === 1) max[axis] = roundLength(Math.max(rest, min[axis] + LEAST_EXTENT_M));

@@ -1,6 +1,7 @@
 /** Places on a carpenter's step, measured from the nearer wall: both halves of a room alike. */
 
-import { roundLength, snapLength } from '../quantity/length';
+import { snapLength } from '../quantity/carpenter-step';
+import { roundLength } from '../quantity/length';
 
 /** Lengths are kept to a hundredth of a millimetre: closer ones are the same, m. */
 const DUST_M = 1.5e-5;

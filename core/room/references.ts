@@ -7,7 +7,7 @@
 import { describe, pathText, type Fault } from './fault';
 import { finishLookup, nearestFinishId } from './finishes';
 import { FACES, type CustomFinish } from './project';
-import { listAt, textIn, valueAt } from './unsure';
+import { listAt, textIn, atPath } from './unchecked';
 
 /** Faults of names in a project, or in the file of one whose shape has faults. */
 export function referenceFaults(file: unknown): readonly Fault[] {
@@ -48,7 +48,7 @@ function duplicates(file: unknown): readonly Fault[] {
 
 /** The names of a list; null where one of them, or the list itself, cannot be read. */
 function readableNames(file: unknown, path: string): readonly string[] | null {
-  const value = valueAt(file, path);
+  const value = atPath(file, path);
   if (value !== undefined && !Array.isArray(value)) return null;
   const names = listAt(file, path).map((item) => textIn(item, 'id'));
   return names.every((name) => name !== null) ? names : null;
@@ -66,7 +66,7 @@ function unknownFinishes(file: unknown): readonly Fault[] {
   const lookup = finishLookup({ finishesCustom });
   const uses: readonly (readonly [string, string | null])[] = [
     ...FACES.map(
-      (face) => [`room.finishes.${face}`, textIn(valueAt(file, 'room.finishes'), face)] as const,
+      (face) => [`room.finishes.${face}`, textIn(atPath(file, 'room.finishes'), face)] as const,
     ),
     ...['room.solids', 'room.patches'].flatMap((path) =>
       listAt(file, path).map(
@@ -88,7 +88,7 @@ function unknownFinishes(file: unknown): readonly Fault[] {
 
 function unknownSeat(file: unknown): readonly Fault[] {
   const names = readableNames(file, 'seating.rows');
-  const reference = valueAt(file, 'seating.reference');
+  const reference = atPath(file, 'seating.reference');
   const wanted = textIn(reference, 'row');
   if (names === null || names.length === 0 || wanted === null) return [];
   const at = names.indexOf(wanted);
@@ -96,8 +96,8 @@ function unknownSeat(file: unknown): readonly Fault[] {
     const sentence = `There is no row "${wanted}". Name one of ${names.join(', ')}.`;
     return [{ path: pathText(['seating', 'reference', 'row']), sentence }];
   }
-  const seats = valueAt(listAt(file, 'seating.rows')[at], 'seats');
-  const seat = valueAt(reference, 'seat');
+  const seats = atPath(listAt(file, 'seating.rows')[at], 'seats');
+  const seat = atPath(reference, 'seat');
   if (typeof seats !== 'number' || typeof seat !== 'number' || seat <= seats) return [];
   const sentence = `Row "${wanted}" has ${seats} seats, so there is no seat ${seat}.`;
   return [{ path: pathText(['seating', 'reference', 'seat']), sentence }];

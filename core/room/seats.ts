@@ -48,7 +48,7 @@ export function middleOf(row: Row | undefined): Reference {
 }
 
 /** The ears of a place that the file names; null where it names what is not there. */
-export function placeOf(project: Project, named: Reference): ListeningPlace | null {
+export function listeningPlaceOf(project: Project, named: Reference): ListeningPlace | null {
   const row = project.seating.rows.find(({ id }) => id === named.row);
   if (!row) return null;
   const seat = 'seat' in named ? named.seat : (row.seats + 1) / 2;
@@ -63,7 +63,7 @@ export function placeOf(project: Project, named: Reference): ListeningPlace | nu
 /** Where angles are judged: the named place, else the middle of the first row; null without a row. */
 export function referencePlace(project: Project): ListeningPlace | null {
   const { reference, rows } = project.seating;
-  return placeOf(project, reference) ?? placeOf(project, middleOf(rows[0]));
+  return listeningPlaceOf(project, reference) ?? listeningPlaceOf(project, middleOf(rows[0]));
 }
 
 /** How the file names the place. */

@@ -38,7 +38,7 @@ export interface ChannelSpread {
 }
 
 /** What a listener at one place hears between the channels: 0 at the reference place. */
-export interface SeatSpread {
+export interface AlignmentSpread {
   readonly row: string;
   readonly seat: number | null;
   /** Greatest minus least arrival of the channels, ms. */
@@ -52,7 +52,7 @@ export interface SeatTable {
   /** Channel by channel in the order of the file, and in each seat by seat, the reference place among them. */
   readonly cells: readonly AtSeat[];
   readonly channels: readonly ChannelSpread[];
-  readonly seats: readonly SeatSpread[];
+  readonly seats: readonly AlignmentSpread[];
 }
 
 /** A distance never counts as less than this, m: ears at a loudspeaker have no level. */

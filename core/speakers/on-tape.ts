@@ -1,6 +1,7 @@
 /** Places of loudspeakers that were computed from angles, moved to what a carpenter reads off a tape. */
 
-import { carpenterStepM, roundLength, snapLength, type LengthUnits } from '../quantity/length';
+import { carpenterStepM, snapLength } from '../quantity/carpenter-step';
+import { roundLength, type LengthUnits } from '../quantity/length';
 import type { Axis } from '../room/faces';
 import { fromNearerEnd } from '../room/nearer-end';
 import { farCorner, mapPoint } from '../room/point';

@@ -17,14 +17,14 @@ export interface Seen {
 }
 
 /** The shell and the solids as the ears see them, every face moved into the room by a depth. */
-export interface View {
+export interface SightField {
   readonly ears: Point;
   readonly shell: Box;
   readonly solids: readonly (Box & { readonly id: string })[];
 }
 
 /** `depthM`: how far before its face the acoustic centre lies, m. Null where the ears are not clear. */
-export function viewFrom(ears: Point, room: Room, depthM: number): View | null {
+export function sightFrom(ears: Point, room: Room, depthM: number): SightField | null {
   const { width, length, height } = room.size;
   const moved = (at: Point, by: number): Point => [at[0] + by, at[1] + by, at[2] + by];
   const shell: Box = {
@@ -52,7 +52,7 @@ interface Cut {
 }
 
 /** Metres along [dx, dy] at which the ray enters and leaves a box in plan, and by which axis. */
-function crossing({ ears }: View, { min, max }: Box, step: readonly [number, number]) {
+function crossing({ ears }: SightField, { min, max }: Box, step: readonly [number, number]) {
   let [near, far, nearAxis, farAxis] = [-Infinity, Infinity, 0, 0];
   for (const axis of [0, 1] as const) {
     const by = step[axis];
@@ -69,7 +69,7 @@ function crossing({ ears }: View, { min, max }: Box, step: readonly [number, num
 
 /** Every face that the azimuth sees between two slopes, from below upwards. */
 export function columnOf(
-  view: View,
+  view: SightField,
   azimuthRad: number,
   [from, to]: readonly [number, number],
 ): readonly Seen[] {

@@ -9,7 +9,7 @@ import { degrees, radians } from '../quantity/angle';
 import type { Point, Room } from '../room/project';
 import { ANGLE_ALLOWANCE_DEG } from './judge';
 import type { Window } from './layouts';
-import { columnOf, viewFrom, type Seen, type View } from './strip-column';
+import { columnOf, sightFrom, type Seen, type SightField } from './strip-column';
 
 /** A part of one face, as a polygon in room coordinates without its first corner repeated. */
 export interface Strip {
@@ -32,7 +32,7 @@ const MOST_ELEVATION_DEG = 89.5;
  * where the ears are not in the open.
  */
 export function stripsOf(room: Room, ears: Point, window: Window, depthM = 0): readonly Strip[] {
-  const view = viewFrom(ears, room, depthM);
+  const view = sightFrom(ears, room, depthM);
   if (!view) return [];
   const [left, right] = widened(window.azimuth);
   const [low, high] = widened(window.elevation).map((elevation) =>
@@ -75,7 +75,11 @@ interface Run {
 }
 
 /** Azimuths to look along, rising: on either side of every corner, and steps between. */
-function azimuths({ ears, shell, solids }: View, left: number, right: number): readonly number[] {
+function azimuths(
+  { ears, shell, solids }: SightField,
+  left: number,
+  right: number,
+): readonly number[] {
   const corners = [shell, ...solids].flatMap(({ min, max }) =>
     [min[0], max[0]].flatMap((x) =>
       [min[1], max[1]].map((y) => degrees(Math.atan2(ears[0] - x, ears[1] - y))),

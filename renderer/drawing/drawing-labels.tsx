@@ -1,6 +1,7 @@
 /** Every label and handle of the drawing, with its place in the room. */
 
-import { carpenterStepM, formatLength, snapLength } from '../../core/quantity/length';
+import { carpenterStepM, snapLength } from '../../core/quantity/carpenter-step';
+import { formatLength } from '../../core/quantity/length';
 import { type Point, type Side, SIZE_LIMITS_M } from '../../core/room/project';
 import { rowCentreX } from '../../core/room/seats';
 import { screenRect } from '../../core/room/screen';

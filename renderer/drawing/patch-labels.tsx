@@ -4,7 +4,8 @@
  */
 
 import type { Ray } from 'three';
-import { carpenterStepM, roundLength } from '../../core/quantity/length';
+import { carpenterStepM } from '../../core/quantity/carpenter-step';
+import { roundLength } from '../../core/quantity/length';
 import { FACE_NORMALS, faceAxes, faceName, patchSide } from '../../core/room/faces';
 import { faceBounds } from '../../core/room/free-rect';
 import {

@@ -11,7 +11,7 @@ import {
   type FacePlace,
   type Finish,
 } from '../../core/room/finishes';
-import { placeOf } from '../../core/room/mounting';
+import { facePlaceOf } from '../../core/room/mounting';
 import type { Project } from '../../core/room/project';
 import type { Surface } from '../../core/room/space';
 
@@ -64,7 +64,7 @@ const PLACE_NAMES: Readonly<Record<FacePlace, string>> = {
 
 /** What the finish is made for, where that is another place than the spot; null where it suits. */
 export function madeFor(finish: Finish, spot: FinishSpot): string | null {
-  if (spot.kind === 'solid' || finish.suits.includes(placeOf(spot.face))) return null;
+  if (spot.kind === 'solid' || finish.suits.includes(facePlaceOf(spot.face))) return null;
   return `made for ${finish.suits.map((place) => PLACE_NAMES[place]).join(' and ')}`;
 }
 

@@ -4,13 +4,13 @@
  */
 
 import { create } from 'zustand';
-import { spaceOf, type BuiltModes, type BuiltOutcome } from '../../core/analysis/built-modes';
+import { spaceOf, type NamedModes, type NamedModesOutcome } from '../../core/analysis/named-modes';
 import type { Project } from '../../core/room/project';
-import { HIGHEST_LIMIT_HZ, SHAPE_LIMIT_HZ } from '../../core/shape-modes/shape-modes';
+import { HIGHEST_LIMIT_HZ, MODES_LIMIT_HZ } from '../../core/room-modes/room-modes';
 import { projectOf, useSession } from '../state/session';
 import { compute, type Job } from '../workers/compute';
 
-export const LIMITS_HZ = [SHAPE_LIMIT_HZ, HIGHEST_LIMIT_HZ] as const;
+export const LIMITS_HZ = [MODES_LIMIT_HZ, HIGHEST_LIMIT_HZ] as const;
 export type LimitHz = (typeof LIMITS_HZ)[number];
 
 /** A hand that drags is followed up to here, Hz. */
@@ -21,7 +21,7 @@ const REST_MS = 180;
 export interface BuiltStore {
   readonly limitHz: LimitHz;
   /** Newest answer, and the room that it is of, whole and by its `spaceKey`. */
-  readonly outcome: BuiltOutcome | null;
+  readonly outcome: NamedModesOutcome | null;
   readonly project: Project | null;
   readonly key: string | null;
   readonly quality: 'fine' | 'coarse';
@@ -44,7 +44,7 @@ let changed = false;
 let rest: ReturnType<typeof setTimeout> | undefined;
 
 export const useBuilt = create<BuiltStore>((set) => ({
-  limitHz: SHAPE_LIMIT_HZ,
+  limitHz: MODES_LIMIT_HZ,
   outcome: null,
   project: null,
   key: null,
@@ -140,7 +140,7 @@ export function followRoom(): () => void {
 
 /** The room that modes are shown for: the present one, or the one a moment ago under a hand that drags. */
 export interface ShownBuilt {
-  readonly built: BuiltModes;
+  readonly built: NamedModes;
   readonly project: Project;
 }
 
@@ -155,11 +155,11 @@ export function shownBuilt(
 }
 
 /** The fine modes as built of the present room, which pressure is summed from; null without. */
-export function fineOf(store: BuiltStore, key: string): BuiltModes | null {
+export function fineOf(store: BuiltStore, key: string): NamedModes | null {
   return store.quality === 'fine' ? builtOf(store, key) : null;
 }
 
 /** The modes as built of the present room, however coarse; null where they are not known (yet). */
-export function builtOf(store: BuiltStore, key: string): BuiltModes | null {
+export function builtOf(store: BuiltStore, key: string): NamedModes | null {
   return store.key === key && store.outcome?.ok ? store.outcome.built : null;
 }

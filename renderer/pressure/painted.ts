@@ -1,7 +1,7 @@
 /** What is painted in the drawing: one mode, or what the subwoofers make at one frequency. */
 
 import { create } from 'zustand';
-import type { BuiltMode } from '../../core/analysis/built-modes';
+import type { RoomMode } from '../../core/analysis/named-modes';
 import type { ModeOrder } from '../../core/modes/shell-modes';
 import { onOtherRoom } from '../state/session';
 
@@ -27,7 +27,7 @@ export const usePainted = create<PaintedStore>((set) => ({
 }));
 
 /** Number of the mode as built that is meant; null where another kind is chosen, or there are none. */
-export function builtMeant(painted: Painted | null, modes: readonly BuiltMode[]): number | null {
+export function builtMeant(painted: Painted | null, modes: readonly RoomMode[]): number | null {
   if (painted?.kind !== 'mode' || painted.of !== 'built') return null;
   return modeMeant(
     painted,

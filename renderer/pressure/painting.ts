@@ -2,8 +2,8 @@
 
 import type { RoomField } from '../../core/analysis/room-field';
 import { contour, type Stretch } from '../../core/response/contour';
-import type { DrivenSource } from '../../core/response/path';
-import { fieldWeights, levelOver } from '../../core/response/picture';
+import type { DrivenSource } from '../../core/response/drive';
+import { fieldWeights, levelOver } from '../../core/response/pressure-plane';
 import type { PressurePlane } from './planes';
 
 /** Levels are painted in steps of this, dB, down from the loudest. */

@@ -2,12 +2,12 @@
 
 import { useMemo } from 'react';
 import { useShallow } from 'zustand/react/shallow';
-import { spaceOf, type BuiltModes } from '../../core/analysis/built-modes';
+import { spaceOf, type NamedModes } from '../../core/analysis/named-modes';
 import type { Sounding } from '../../core/analysis/modal';
 import { drivenSource, roomField, type RoomField } from '../../core/analysis/room-field';
-import { shapedField, shellField } from '../../core/response/field';
+import { roomModesField, shellField } from '../../core/response/field';
 import { LISTED_TO_HZ } from '../../core/modes/axial-spacing';
-import type { ShapeModes } from '../../core/shape-modes/shape-modes';
+import type { RoomModes } from '../../core/room-modes/room-modes';
 import { builtModeName, modeName } from '../kit/chart/mode-name';
 import { projectOf, useAnalysis, useProject, useSession, type View } from '../state/session';
 import { builtOf, fineOf, shownBuilt, spaceKey, useBuilt, type ShownBuilt } from './built-store';
@@ -31,7 +31,7 @@ export function useShownModes(): ShownBuilt | null {
 }
 
 /** The fine modes as built of the present room, which pressure is summed from; null without. */
-export function useFineModes(): BuiltModes | null {
+export function useFineModes(): NamedModes | null {
   const project = useProject();
   const key = useMemo(() => spaceKey(project), [project]);
   return useBuilt((store) => fineOf(store, key));
@@ -56,7 +56,7 @@ export function useRoomField(): RoomField {
 
 /** Modes to this many times a frequency make its pressure; a coarse solution ends early. */
 const REACH = 1.2;
-const reaches = ({ limitHz, quality }: ShapeModes, frequencyHz: number): boolean =>
+const reaches = ({ limitHz, quality }: RoomModes, frequencyHz: number): boolean =>
   quality === 'fine' || REACH * frequencyHz <= limitHz;
 
 export interface ShownPainting extends Painting {
@@ -97,7 +97,7 @@ function useModePainting(painted: Extract<Painted, { kind: 'mode' }> | null): Sh
       // On the faces that it was solved with.
       const planes = planesOf(shown.project.room, earsM);
       return {
-        ...paintMode({ field: shapedField(shape) }, number, planes),
+        ...paintMode({ field: roomModesField(shape) }, number, planes),
         frequencyHz: mode.frequencyHz,
         name: `${builtModeName(mode)}, as built`,
       };

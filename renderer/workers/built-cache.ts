@@ -3,29 +3,29 @@
  * page all need them, and the room changes seldom against what is asked of it. Lives in the worker.
  */
 
-import { builtModes, spaceOf, type BuiltOutcome } from '../../core/analysis/built-modes';
+import { namedModes, spaceOf, type NamedModesOutcome } from '../../core/analysis/named-modes';
 import type { Project } from '../../core/room/project';
-import type { Quality } from '../../core/shape-modes/elements';
-import type { ShapeModes, ShapeSpace } from '../../core/shape-modes/shape-modes';
+import type { Quality } from '../../core/room-modes/elements';
+import type { RoomModes, RoomSpace } from '../../core/room-modes/room-modes';
 
-let last: { readonly key: string; readonly outcome: BuiltOutcome } | null = null;
+let last: { readonly key: string; readonly outcome: NamedModesOutcome } | null = null;
 
 /** The modes of `space` with the factor that the response needs; at once where they are known. */
-function* fineModes(space: ShapeSpace, limitHz: number): Generator<number, BuiltOutcome> {
+function* fineModes(space: RoomSpace, limitHz: number): Generator<number, NamedModesOutcome> {
   const key = JSON.stringify([space, limitHz]);
   if (last?.key === key) return last.outcome;
-  const outcome = yield* builtModes(space, { limitHz, keepFactor: true });
+  const outcome = yield* namedModes(space, { limitHz, keepFactor: true });
   last = { key, outcome };
   return outcome;
 }
 
 /** The modes for the page, which has no use for the factor. */
 export function* builtForPage(
-  space: ShapeSpace,
+  space: RoomSpace,
   limitHz: number,
   quality: Quality,
-): Generator<number, BuiltOutcome> {
-  if (quality === 'coarse') return yield* builtModes(space, { limitHz, quality });
+): Generator<number, NamedModesOutcome> {
+  if (quality === 'coarse') return yield* namedModes(space, { limitHz, quality });
   const outcome = yield* fineModes(space, limitHz);
   if (!outcome.ok) return outcome;
   const { built } = outcome;
@@ -36,7 +36,7 @@ export function* builtForPage(
 export function* solvedShape(
   project: Project,
   limitHz: number,
-): Generator<number, ShapeModes | null> {
+): Generator<number, RoomModes | null> {
   if (project.room.solids.length === 0) return null;
   const outcome = yield* fineModes(spaceOf(project), limitHz);
   return outcome.ok ? outcome.built.shape : null;

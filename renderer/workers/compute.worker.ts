@@ -1,7 +1,7 @@
 /** The worker: runs one slice after another and listens in between, so that a job can be stopped. */
 
 import { finish } from '../../core/quantity/slices';
-import { shapeModes } from '../../core/shape-modes/shape-modes';
+import { roomModes } from '../../core/room-modes/room-modes';
 import type { FromWorker, TaskName, Tasks, ToWorker } from './messages';
 import { beginTask } from './tasks';
 
@@ -65,7 +65,7 @@ async function warmUp(): Promise<void> {
   const soffit = { min: [0, 0, 2.1], max: [0.6, 3, 2.4] } as const;
   for (let turn = 0; turn < 6 && begun === 0; turn++) {
     const size = { width: 2.4 + 0.1 * turn, length: 3, height: 2.4 };
-    finish(shapeModes({ size, solids: [soffit], speedMS: 343 }, { limitHz: 180 }));
+    finish(roomModes({ size, solids: [soffit], speedMS: 343 }, { limitHz: 180 }));
     await breathe();
   }
 }

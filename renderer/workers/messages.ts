@@ -1,6 +1,6 @@
 /** What a window and its worker say to each other: tasks go in, progress and results come out. */
 
-import type { BuiltOutcome } from '../../core/analysis/built-modes';
+import type { NamedModesOutcome } from '../../core/analysis/named-modes';
 import type { PlaceSearch, PlaceSearchOptions } from '../../core/analysis/subwoofer-search';
 import type { SeatResponses } from '../../core/analysis/seat-response';
 import type { PlacerOptions, PlacerResult } from '../../core/placing/placer';
@@ -8,8 +8,8 @@ import type { ProportionMap } from '../../core/proportions/map';
 import type { SearchResult } from '../../core/proportions/search';
 import type { LengthUnits } from '../../core/quantity/length';
 import type { Bay, Project, ShellSize } from '../../core/room/project';
-import type { Quality } from '../../core/shape-modes/elements';
-import type { ShapeSpace } from '../../core/shape-modes/shape-modes';
+import type { Quality } from '../../core/room-modes/elements';
+import type { RoomSpace } from '../../core/room-modes/room-modes';
 
 /** Every long computation by name: what it needs and what it gives. */
 export interface Tasks {
@@ -29,11 +29,11 @@ export interface Tasks {
   /** Modes of the free space with its fittings. */
   readonly built: {
     readonly input: {
-      readonly space: ShapeSpace;
+      readonly space: RoomSpace;
       readonly limitHz: number;
       readonly quality: Quality;
     };
-    readonly output: BuiltOutcome;
+    readonly output: NamedModesOutcome;
   };
   /** The subwoofers at every seat: of the room as built if that is asked for and can be solved. */
   readonly response: {

@@ -8,11 +8,11 @@ import { DEFAULT_DRIVES } from '../../core/bass/drives';
 import { DEFAULT_WEIGHT } from '../../core/bass/measure';
 import { subwooferPlaces } from '../../core/bass/places';
 import { searchSubwoofers, type SearchOptions } from '../../core/bass/search';
-import { shapedTransfer, shellTransfer, type Transfer } from '../../core/bass/transfer';
+import { roomModesTransfer, shellTransfer, type Transfer } from '../../core/bass/transfer';
 import { finish } from '../../core/quantity/slices';
 import type { Project } from '../../core/room/project';
 import { seatsOf } from '../../core/room/seats';
-import { shapeModes } from '../../core/shape-modes/shape-modes';
+import { roomModes } from '../../core/room-modes/room-modes';
 
 const PLACES = 60;
 const STEP_M = 0.3;
@@ -97,9 +97,9 @@ export function measureBass(project: Project): void {
   console.log(`${''.padEnd(34)}${'ms'.padStart(10)}${'slice ms'.padStart(10)}`);
   const shell = measured(() => shellTransfer(size, speedMS, places, seats));
   row('transfer of the shell', shell);
-  const outcome = finish(shapeModes({ size, solids, speedMS }, { keepFactor: true }));
+  const outcome = finish(roomModes({ size, solids, speedMS }, { keepFactor: true }));
   if (outcome.ok) {
-    const shaped = measured(() => shapedTransfer(outcome.modes, places, seats));
+    const shaped = measured(() => roomModesTransfer(outcome.modes, places, seats));
     row('transfer of the free space', shaped, 'its modes not counted');
   }
   if (!shell.value.ok) return;

@@ -5,10 +5,10 @@
  */
 
 import { EigenvalueDecomposition, Matrix } from 'ml-matrix';
-import { divideWith, type Elements } from '../../core/shape-modes/elements';
-import { gllRule } from '../../core/shape-modes/gll';
-import { shapeGrid } from '../../core/shape-modes/grid';
-import type { ShapeSpace } from '../../core/shape-modes/shape-modes';
+import { elementsWith, type Elements } from '../../core/room-modes/elements';
+import { gllRule } from '../../core/room-modes/gll';
+import { airGrid } from '../../core/room-modes/grid';
+import type { RoomSpace } from '../../core/room-modes/room-modes';
 
 export interface PlainModes {
   readonly frequenciesHz: readonly number[];
@@ -22,8 +22,8 @@ const DEGREE = 2;
 const SHIFT_SHARE = 0.64;
 const STEPS_PER_MODE = 3;
 
-export function plainModes(space: ShapeSpace, limitHz: number, widthM: number): PlainModes {
-  const gridded = shapeGrid(space.size, space.solids);
+export function plainModes(space: RoomSpace, limitHz: number, widthM: number): PlainModes {
+  const gridded = airGrid(space.size, space.solids);
   if (!gridded.ok) throw new Error('The room has no modes.');
   const divisions = gridded.grid.planes.map((planes) =>
     Array.from(planes.subarray(1), (high, n) => ({
@@ -31,7 +31,7 @@ export function plainModes(space: ShapeSpace, limitHz: number, widthM: number): 
       degree: DEGREE,
     })),
   );
-  const matrix = assembled(divideWith(gridded.grid, divisions));
+  const matrix = assembled(elementsWith(gridded.grid, divisions));
   const limit = ((2 * Math.PI * limitHz) / space.speedMS) ** 2;
   const shift = SHIFT_SHARE * limit;
   const factor = factored(matrix, shift);

@@ -6,7 +6,7 @@
 import { finishLookup } from '../../core/room/finishes';
 import type { Point, Project, Solid } from '../../core/room/project';
 import { reflectingRoom, reflectionsBetween } from '../../core/reflections/image-sources';
-import { reflectionLevelDb } from '../../core/reflections/level';
+import { reflectionLevelDb } from '../../core/reflections/reflection-level';
 
 /** What the drawing can take while something is dragged, ms. */
 export const REFLECTIONS_AIM_MS = 5;

@@ -4,14 +4,14 @@
  */
 
 import { readFileSync } from 'node:fs';
-import type { Box } from '../../core/shape-modes/grid';
-import { likeShell, shellShares } from '../../core/shape-modes/like-shell';
+import type { Box } from '../../core/room-modes/grid';
+import { likeShell, shellShares } from '../../core/room-modes/like-shell';
 import {
-  shapeModes,
-  type ShapeModes,
-  type ShapeOptions,
-  type ShapeSpace,
-} from '../../core/shape-modes/shape-modes';
+  roomModes,
+  type RoomModes,
+  type RoomModesOptions,
+  type RoomSpace,
+} from '../../core/room-modes/room-modes';
 import { plainModes } from './plain-elements';
 
 const ROOMS = [
@@ -35,15 +35,15 @@ interface ReferenceRoom {
 interface Measured {
   readonly medianMs: number;
   readonly longestSliceMs: number;
-  readonly modes: ShapeModes;
+  readonly modes: RoomModes;
 }
 
 /** One run, with the longest time between two yields. */
 function run(
-  space: ShapeSpace,
-  options: ShapeOptions,
-): { ms: number; slice: number; modes: ShapeModes } {
-  const work = shapeModes(space, options);
+  space: RoomSpace,
+  options: RoomModesOptions,
+): { ms: number; slice: number; modes: RoomModes } {
+  const work = roomModes(space, options);
   const start = performance.now();
   let [last, slice] = [start, 0];
   for (;;) {
@@ -60,7 +60,7 @@ function run(
 const median = (values: readonly number[]): number =>
   [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
 
-function measured(space: ShapeSpace, options: ShapeOptions = {}): Measured {
+function measured(space: RoomSpace, options: RoomModesOptions = {}): Measured {
   for (let i = 0; i < WARM_UP_RUNS; i++) run(space, options);
   const runs = Array.from({ length: RUNS }, () => run(space, options));
   const [first] = runs;
@@ -126,7 +126,7 @@ function againstPlainElements(): void {
   );
 }
 
-function reference(name: string): { readonly space: ShapeSpace; readonly room: ReferenceRoom } {
+function reference(name: string): { readonly space: RoomSpace; readonly room: ReferenceRoom } {
   const file = new URL(`../published/rooms/${name}.json`, import.meta.url);
   const room = JSON.parse(readFileSync(file, 'utf8')) as ReferenceRoom;
   const [width, length, height] = room.shellM;

@@ -17,7 +17,7 @@ import {
   reflectingRoom,
   reflectionsBetween,
 } from '../../core/reflections/image-sources';
-import { reflectionLossDb } from '../../core/reflections/level';
+import { reflectionLossDb } from '../../core/reflections/reflection-level';
 import type { ShellSize } from '../../core/room/project';
 import { given, roomOf } from '../unit/support/rooms';
 

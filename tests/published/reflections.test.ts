@@ -8,7 +8,7 @@ import {
 } from '../../core/reflections/boundary';
 import { cornerPowerDb } from '../../core/reflections/corner-power';
 import { finishLookup } from '../../core/room/finishes';
-import { reflectionLossDb } from '../../core/reflections/level';
+import { reflectionLossDb } from '../../core/reflections/reflection-level';
 import { reflectingRoom, reflectionsBetween } from '../../core/reflections/image-sources';
 import type { Point } from '../../core/room/project';
 import { given, roomOf } from '../unit/support/rooms';

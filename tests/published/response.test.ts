@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { shellField } from '../../core/response/field';
 import { levelDb, pathResponse } from '../../core/response/path';
-import { seatSpread } from '../../core/response/seats';
+import { levelSpread } from '../../core/response/level-spread';
 import type { Point } from '../../core/room/project';
 
 const SIZE = { width: 6, length: 5, height: 2.4 };
@@ -113,7 +113,7 @@ describe('couplings of four equal subwoofers on the floor', () => {
 describe('mean spatial variance', () => {
   it('of 80 and 84 dB, then 80 and 80 dB, is 4 dB2', () => {
     // Welti & Devantier, JAES 54 (2006) 347; divisor N - 1 (from memory). Worked by hand: 8 and 0.
-    const spread = seatSpread([Float64Array.of(80, 80), Float64Array.of(84, 80)]);
+    const spread = levelSpread([Float64Array.of(80, 80), Float64Array.of(84, 80)]);
     expect(spread?.meanSpatialVarianceDb2).toBe(4);
     expect([...(spread?.meanDb ?? [])]).toEqual([82, 80]);
   });

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Box } from '../../core/shape-modes/grid';
-import { sizeOf, solved } from '../unit/core/shape-modes/solve';
+import type { Box } from '../../core/room-modes/grid';
+import { sizeOf, solved } from '../unit/core/room-modes/solve';
 
 /**
  * Frequencies of six rooms from an independent program; each file says what made it. The plain box

@@ -1,6 +1,6 @@
 /** A mode's name on a chart: half waves along the sides of the room. */
 
-import type { BuiltMode } from '../../../core/analysis/built-modes';
+import type { RoomMode } from '../../../core/analysis/named-modes';
 import type { ModeOrder } from '../../../core/modes/shell-modes';
 
 const SIDES = ['W', 'L', 'H'] as const;
@@ -17,7 +17,7 @@ export function modeName(order: ModeOrder): string {
 export function builtModeName({
   likeShell,
   shares,
-}: Pick<BuiltMode, 'likeShell' | 'shares'>): string {
+}: Pick<RoomMode, 'likeShell' | 'shares'>): string {
   if (likeShell) return modeName(likeShell);
   const parts = shares.slice(0, 2).map((part) => modeName(part.order));
   return parts.length === 0 ? 'mixed' : `mixed (${parts.join(' + ')})`;

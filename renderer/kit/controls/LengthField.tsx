@@ -1,12 +1,8 @@
 /** A length as a builder types it; arrow keys move by the carpenter's step. */
 
 import { useRef, type ReactElement } from 'react';
-import {
-  carpenterStepM,
-  formatLength,
-  snapLength,
-  type LengthKind,
-} from '../../../core/quantity/length';
+import { carpenterStepM, snapLength } from '../../../core/quantity/carpenter-step';
+import { formatLength, type LengthKind } from '../../../core/quantity/length';
 import { measuresIn } from '../../../core/quantity/measures';
 import { startBursts, type Burst } from '../../state/burst';
 import { useSession } from '../../state/session';

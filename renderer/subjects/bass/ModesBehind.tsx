@@ -1,7 +1,7 @@
 /** The modes behind one frequency at one seat: how strong each is there, and whether it adds or takes away. */
 
 import type { ReactElement } from 'react';
-import { modesBehind } from '../../../core/response/behind';
+import { modesBehind } from '../../../core/response/modes-behind';
 import { drivenSource } from '../../../core/analysis/room-field';
 import type { Point, Subwoofer } from '../../../core/room/project';
 import { useFineModes, useRoomField } from '../../pressure/use-painting';

@@ -9,7 +9,7 @@ import type { PlaceSearch, PlaceSearchOptions } from '../../../core/analysis/sub
 import type { FoundBass } from '../../../core/findings/bass';
 import type { Project } from '../../../core/room/project';
 import { isSame } from '../../../core/room/same';
-import { SHAPE_LIMIT_HZ } from '../../../core/shape-modes/shape-modes';
+import { MODES_LIMIT_HZ } from '../../../core/room-modes/room-modes';
 import { fineOf, spaceKey, useBuilt } from '../../pressure/built-store';
 import { roomKey } from '../../state/room-key';
 import { onOtherRoom, projectOf, useSession } from '../../state/session';
@@ -87,7 +87,7 @@ export const usePlaces = create<PlacesStore>((set, get) => ({
     const fine = fineOf(built, spaceKey(project));
     // Where they are still being solved the search waits for modes as built, of its own if need be.
     const asBuilt = fine !== null || built.share !== null;
-    const limitHz = fine?.shape.limitHz ?? SHAPE_LIMIT_HZ;
+    const limitHz = fine?.shape.limitHz ?? MODES_LIMIT_HZ;
     const { options } = get();
     const key = placesKey(project);
     const began = performance.now();

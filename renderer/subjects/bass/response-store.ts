@@ -4,7 +4,7 @@ import { useEffect, useMemo } from 'react';
 import { create } from 'zustand';
 import type { SeatResponses } from '../../../core/analysis/seat-response';
 import type { Project } from '../../../core/room/project';
-import { SHAPE_LIMIT_HZ } from '../../../core/shape-modes/shape-modes';
+import { MODES_LIMIT_HZ } from '../../../core/room-modes/room-modes';
 import { spaceKey, useBuilt } from '../../pressure/built-store';
 import { useFineModes } from '../../pressure/use-painting';
 import { roomKey } from '../../state/room-key';
@@ -82,7 +82,7 @@ export function useFollowedResponses(atOnce: boolean): void {
   // The limit is that of the solution that is there, so that the worker need not solve another.
   const solvedHz = useFineModes()?.shape.limitHz ?? null;
   const asBuilt = solvedHz !== null;
-  const limitHz = solvedHz ?? SHAPE_LIMIT_HZ;
+  const limitHz = solvedHz ?? MODES_LIMIT_HZ;
   useEffect(() => {
     const now = (): void => ask({ project: projectOf(useSession.getState()), asBuilt, limitHz });
     if (atOnce) {

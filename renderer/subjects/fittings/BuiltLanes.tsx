@@ -5,7 +5,7 @@
 
 import { scaleLinear } from 'd3-scale';
 import { useState, type MouseEvent, type ReactElement } from 'react';
-import type { BuiltMode, BuiltModes } from '../../../core/analysis/built-modes';
+import type { RoomMode, NamedModes } from '../../../core/analysis/named-modes';
 import { modeKind, type ModeOrder, type ShellMode } from '../../../core/modes/shell-modes';
 import { builtMeant, usePainted, type Painted } from '../../pressure/painted';
 import { AxialNames } from '../../kit/chart/AxialNames';
@@ -26,7 +26,7 @@ const REACH = 10;
 export interface BuiltLanesProps {
   readonly shell: readonly ShellMode[];
   /** Null until they are solved. */
-  readonly built: BuiltModes | null;
+  readonly built: NamedModes | null;
   readonly limitHz: number;
 }
 
@@ -166,7 +166,7 @@ export function BuiltLanes({ shell, built, limitHz }: BuiltLanesProps): ReactEle
   );
 }
 
-function pointedBuilt(mode: BuiltMode): Pointed {
+function pointedBuilt(mode: RoomMode): Pointed {
   const { frequencyHz, likeShell } = mode;
   return {
     painted: { kind: 'mode', of: 'built', frequencyHz, order: likeShell },
@@ -177,7 +177,7 @@ function pointedBuilt(mode: BuiltMode): Pointed {
 const TALL = { axial: 1, tangential: 0.75, oblique: 0.5 } as const;
 
 function BuiltMark(props: {
-  readonly mode: BuiltMode;
+  readonly mode: RoomMode;
   readonly x: (hz: number) => number;
   readonly top: number;
   readonly bottom: number;
@@ -207,12 +207,12 @@ function BuiltMark(props: {
   );
 }
 
-function builtText(mode: BuiltMode): string {
+function builtText(mode: RoomMode): string {
   const shift = mode.shiftHz === null ? '' : `  ${signed(mode.shiftHz)} Hz against the shell`;
   return `as built ${mode.frequencyHz.toFixed(1)} Hz  ${builtModeName(mode)}${shift}  ±${mode.errorPercent.toFixed(2)} %`;
 }
 
-function spoken(shell: readonly ShellMode[], built: BuiltModes | null): string {
+function spoken(shell: readonly ShellMode[], built: NamedModes | null): string {
   if (!built) return `${shell.length} modes of the plain shell; those as built are not solved yet`;
   const mixed = built.modes.filter((mode) => mode.likeShell === null).length;
   return `${built.modes.length} modes as built, ${mixed} of them mixed, beside ${shell.length} of the plain shell`;

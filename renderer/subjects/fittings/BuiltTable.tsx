@@ -1,13 +1,13 @@
 /** Each mode as built with its name, its shift against the plain shell and its error; a row paints it. */
 
 import type { ReactElement } from 'react';
-import type { BuiltModes } from '../../../core/analysis/built-modes';
+import type { NamedModes } from '../../../core/analysis/named-modes';
 import { builtMeant, usePainted } from '../../pressure/painted';
 import { builtModeName, modeName } from '../../kit/chart/mode-name';
 import { signed } from '../../kit/chart/signed';
 import { scrollable } from '../../kit/controls/scrollable';
 
-export function BuiltTable({ built }: { readonly built: BuiltModes | null }): ReactElement {
+export function BuiltTable({ built }: { readonly built: NamedModes | null }): ReactElement {
   const { painted, choose } = usePainted();
   const meant = builtMeant(painted, built?.modes ?? []);
   return (

@@ -1,9 +1,9 @@
 /** How far the modes as built have come: progress with a stop, or why there are none. */
 
 import type { ReactElement } from 'react';
-import { refusalSentence } from '../../../core/analysis/built-modes';
+import { refusalSentence } from '../../../core/analysis/named-modes';
 import { measuresIn } from '../../../core/quantity/measures';
-import { SLIVER_M } from '../../../core/shape-modes/grid';
+import { SLIVER_M } from '../../../core/room-modes/grid';
 import { Failure } from '../../kit/controls/Failure';
 import { Progress } from '../../kit/controls/Progress';
 import { useBuilt } from '../../pressure/built-store';

@@ -1,6 +1,7 @@
 /** Handles of the fittings: a tag to move each, and grips on the faces of the chosen one to stretch it. */
 
-import { carpenterStepM, roundLength } from '../../../core/quantity/length';
+import { carpenterStepM } from '../../../core/quantity/carpenter-step';
+import { roundLength } from '../../../core/quantity/length';
 import { FACE_NORMALS, solidSideName } from '../../../core/room/faces';
 import { LEAST_EXTENT_M } from '../../../core/room/fitting-presets';
 import { movedSolid, stretchedSolid } from '../../../core/room/move-solid';

@@ -7,7 +7,7 @@ import { scaleLinear } from 'd3-scale';
 import { useRef, useState, type KeyboardEvent, type PointerEvent, type ReactElement } from 'react';
 import { bayOf } from '../../../core/proportions/bay';
 import { MAP_RANGE } from '../../../core/proportions/map';
-import { snapLength } from '../../../core/quantity/length';
+import { snapLength } from '../../../core/quantity/carpenter-step';
 import type { Bay, ShellSize } from '../../../core/room/project';
 import { useBoxSize } from '../../kit/chart/use-box-size';
 import { Failure } from '../../kit/controls/Failure';

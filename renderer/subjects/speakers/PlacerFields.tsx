@@ -2,7 +2,7 @@
 
 import type { ReactElement } from 'react';
 import type { PlacerResult } from '../../../core/placing/placer';
-import { STUD_PITCHES_M } from '../../../core/placing/site';
+import { STUD_PITCHES_M } from '../../../core/placing/placing-context';
 import { layoutEdit } from '../../../core/speakers/layout-edit';
 import { layoutOf } from '../../../core/speakers/layouts';
 import { Progress } from '../../kit/controls/Progress';

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { spaceOf } from '../../../core/analysis/built-modes';
+import { spaceOf } from '../../../core/analysis/named-modes';
 import type { PlaceSearchOptions } from '../../../core/analysis/subwoofer-search';
 import { DEFAULT_BOX_M } from '../../../core/bass/places';
 import { bayOf } from '../../../core/proportions/bay';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { builtModes, spaceOf } from '../../../../core/analysis/built-modes';
+import { namedModes, spaceOf } from '../../../../core/analysis/named-modes';
 import { roomField } from '../../../../core/analysis/room-field';
 import { seatResponses } from '../../../../core/analysis/seat-response';
 import { searchPlaces } from '../../../../core/analysis/subwoofer-search';
@@ -28,7 +28,7 @@ describe('the field of a room', () => {
       const hz = modeFrequencyHz(order, project.room.size, speedMS);
       expect(shell.field.frequenciesHz[n]).toBeCloseTo(hz, 9);
     });
-    const outcome = finish(builtModes(spaceOf(project), { limitHz: 100 }));
+    const outcome = finish(namedModes(spaceOf(project), { limitHz: 100 }));
     if (!outcome.ok) throw new Error('refused');
     expect(roomField(project, outcome.built.shape).orders).toBeNull();
   });
@@ -73,7 +73,7 @@ describe('the response at the seats', () => {
 
   it('of the room as built is another than that of its plain shell', () => {
     const project = example('under-the-ducts');
-    const outcome = finish(builtModes(spaceOf(project), { keepFactor: true }));
+    const outcome = finish(namedModes(spaceOf(project), { keepFactor: true }));
     if (!outcome.ok) throw new Error('refused');
     const built = finish(seatResponses(project, outcome.built.shape));
     const shell = finish(seatResponses(project, null));

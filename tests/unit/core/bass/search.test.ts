@@ -14,7 +14,7 @@ import type { Transfer } from '../../../../core/bass/transfer';
 import { finish } from '../../../../core/quantity/slices';
 import type { Point } from '../../../../core/room/project';
 import { given } from '../../support/rooms';
-import { sizeOf } from '../shape-modes/solve';
+import { sizeOf } from '../room-modes/solve';
 import { allSets, anyTransfer, transferIn } from './transfers';
 
 const SMALL_GRID: DriveGrid = { delaysMs: [0, 4, 8], levelsDb: [0, -3] };

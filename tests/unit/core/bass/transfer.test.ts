@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { smoothTail } from '../../../../core/bass/smooth-tail';
 import {
   bandGrid,
-  shapedTransfer,
+  roomModesTransfer,
   shellLimitHz,
   shellTransfer,
   transferOf,
@@ -10,12 +10,12 @@ import {
   type TransferOutcome,
 } from '../../../../core/bass/transfer';
 import { finish } from '../../../../core/quantity/slices';
-import { shapedField, shellField } from '../../../../core/response/field';
+import { roomModesField, shellField } from '../../../../core/response/field';
 import { dampingPerS, levelDb, pathResponse, type Tail } from '../../../../core/response/path';
-import { shapedTails, tailOf } from '../../../../core/response/shaped-tail';
+import { roomModesTails, tailOf } from '../../../../core/response/room-modes-tail';
 import { shellTail } from '../../../../core/response/shell-tail';
 import type { Point } from '../../../../core/room/project';
-import { sizeOf, solved, SPEED_MS } from '../shape-modes/solve';
+import { sizeOf, solved, SPEED_MS } from '../room-modes/solve';
 
 const SIZE = sizeOf([4.2, 6.4, 2.4]);
 const PLACES: readonly Point[] = [
@@ -156,9 +156,9 @@ describe('the transfer of the real free space', () => {
   const modes = solved(SIZE, solids, { keepFactor: true, limitHz: 160 });
 
   it('has its tails from the seats, which is the same as from the places within 0.02 dB', () => {
-    const transfer = transferred(finish(shapedTransfer(modes, PLACES, SEATS)));
-    const tails = finish(shapedTails(modes, PLACES, SEATS));
-    const field = shapedField(modes);
+    const transfer = transferred(finish(roomModesTransfer(modes, PLACES, SEATS)));
+    const tails = finish(roomModesTails(modes, PLACES, SEATS));
+    const field = roomModesField(modes);
     let bare = 0;
     const most = furthest(transfer, (place, seat, p, s) => {
       const standIns = tails[p]?.[s];
@@ -177,8 +177,8 @@ describe('the transfer of the real free space', () => {
   });
 
   it('does without tails where the factor was not kept', () => {
-    const bare = transferred(finish(shapedTransfer({ ...modes, factor: null }, PLACES, SEATS)));
-    const plain = transferred(finish(transferOf(shapedField(modes), PLACES, SEATS)));
+    const bare = transferred(finish(roomModesTransfer({ ...modes, factor: null }, PLACES, SEATS)));
+    const plain = transferred(finish(transferOf(roomModesField(modes), PLACES, SEATS)));
     expect(bare).toEqual(plain);
   });
 });

@@ -6,7 +6,7 @@ import {
   faceBounds,
   nearestFreeRect,
   overhangM,
-  overlapM,
+  rectOverlapM,
 } from '../../../../core/room/free-rect';
 import type { Rect } from '../../../../core/room/patched-area';
 import type { Project } from '../../../../core/room/project';
@@ -136,10 +136,10 @@ describe('the nearest clear place', () => {
         const found = nearestFreeRect(wanted, bounds, obstacles);
         if (!found) return;
         expect(overhangM(found, bounds)).toBe(0);
-        for (const obstacle of obstacles) expect(overlapM(found, obstacle)).toBe(0);
+        for (const obstacle of obstacles) expect(rectOverlapM(found, obstacle)).toBe(0);
         expect(found[2] - found[0]).toBeCloseTo(Math.min(5, wanted[2] - wanted[0]), 4);
         const clear =
-          overhangM(wanted, bounds) === 0 && obstacles.every((o) => overlapM(wanted, o) === 0);
+          overhangM(wanted, bounds) === 0 && obstacles.every((o) => rectOverlapM(wanted, o) === 0);
         if (clear) found.forEach((at, i) => expect(at).toBeCloseTo(wanted[i] ?? NaN, 4));
       }),
     );
@@ -154,7 +154,7 @@ describe('the nearest clear place', () => {
         for (let u = 0; u + w <= 5; u += 0.1) {
           for (let v = 0; v + h <= 3; v += 0.1) {
             const at: Rect = [u, v, u + w, v + h];
-            if (obstacles.some((obstacle) => overlapM(at, obstacle) > 0)) continue;
+            if (obstacles.some((obstacle) => rectOverlapM(at, obstacle) > 0)) continue;
             expect(moveM).toBeLessThanOrEqual(Math.hypot(u - wanted[0], v - wanted[1]) + 2e-3);
           }
         }

@@ -4,7 +4,7 @@ import {
   admittanceOf,
   diffuseCoefficient,
   modalDecay,
-  valueAt,
+  spectrumAt,
   type ModalFace,
   type ModalRoom,
 } from '../../../../core/modes/modal-decay';
@@ -201,15 +201,15 @@ describe('a coefficient between octaves', () => {
   ] as const;
 
   it('lies on a straight line over the logarithm of frequency', () => {
-    expect(given(valueAt(spectrum, Math.sqrt(125 * 250))).value).toBeCloseTo(0.2, 12);
-    expect(valueAt(spectrum, 125)).toEqual({ value: 0.3, held: false });
-    expect(valueAt(spectrum, 250)).toEqual({ value: 0.1, held: false });
+    expect(given(spectrumAt(spectrum, Math.sqrt(125 * 250))).value).toBeCloseTo(0.2, 12);
+    expect(spectrumAt(spectrum, 125)).toEqual({ value: 0.3, held: false });
+    expect(spectrumAt(spectrum, 250)).toEqual({ value: 0.1, held: false });
   });
 
   it('is held below the lowest and above the highest octave, and says so', () => {
-    expect(valueAt(spectrum, 40)).toEqual({ value: 0.3, held: true });
-    expect(valueAt(spectrum, 900)).toEqual({ value: 0.1, held: true });
-    expect(valueAt([], 40)).toBeNull();
+    expect(spectrumAt(spectrum, 40)).toEqual({ value: 0.3, held: true });
+    expect(spectrumAt(spectrum, 900)).toEqual({ value: 0.1, held: true });
+    expect(spectrumAt([], 40)).toBeNull();
   });
 });
 

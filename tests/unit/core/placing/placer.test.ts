@@ -8,7 +8,7 @@ import {
   type PlacerOptions,
   type PlacerResult,
 } from '../../../../core/placing/placer';
-import { siteOf, STUD_PITCHES_M } from '../../../../core/placing/site';
+import { placingContext, STUD_PITCHES_M } from '../../../../core/placing/placing-context';
 import { finish } from '../../../../core/quantity/slices';
 import { applyEdit } from '../../../../core/room/edits';
 import { openRoom, saveRoom } from '../../../../core/room/open-room';
@@ -153,7 +153,7 @@ describe('the places that are chosen', () => {
 
   it('do the other seats no more harm than any other place for a single channel', () => {
     const project = through(home('0+5+0'));
-    const site = given(siteOf(project, {}));
+    const site = given(placingContext(project, {}));
     const centre = given(site.layout.channels.find(({ label }) => label === 'M+000'));
     const { list } = candidatesFor(site, centre, undefined);
     const found = placing(project).chosen;

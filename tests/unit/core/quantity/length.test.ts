@@ -1,12 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  carpenterStepM,
-  formatLength,
-  parseLength,
-  snapLength,
-  type LengthUnits,
-} from '../../../../core/quantity/length';
+import { carpenterStepM, snapLength } from '../../../../core/quantity/carpenter-step';
+import { formatLength, parseLength, type LengthUnits } from '../../../../core/quantity/length';
 
 const metresOf = (text: string, units: LengthUnits = 'metric'): number | string => {
   const parsed = parseLength(text, units);

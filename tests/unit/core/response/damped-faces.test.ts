@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { roomField } from '../../../../core/analysis/room-field';
-import { spaceOf } from '../../../../core/analysis/built-modes';
+import { spaceOf } from '../../../../core/analysis/named-modes';
 import { admittanceOf } from '../../../../core/modes/modal-decay';
 import { finish } from '../../../../core/quantity/slices';
 import { levelDb, pathResponse } from '../../../../core/response/path';
-import { shapedTails, tailOf } from '../../../../core/response/shaped-tail';
+import { roomModesTails, tailOf } from '../../../../core/response/room-modes-tail';
 import { FACES, type Point, type Project } from '../../../../core/room/project';
-import { shapeModes } from '../../../../core/shape-modes/shape-modes';
+import { roomModes } from '../../../../core/room-modes/room-modes';
 import { given, roomOf } from '../../support/rooms';
 import { directLevels, faceLosses } from './direct-solve';
 
@@ -43,7 +43,7 @@ function shellOf(coefficients: Coefficients): Project {
 function deviationDb(coefficients: Coefficients, highHz: number): number {
   const project = shellOf(coefficients);
   const space = spaceOf(project);
-  const outcome = finish(shapeModes(space, { keepFactor: true }));
+  const outcome = finish(roomModes(space, { keepFactor: true }));
   if (!outcome.ok) throw new Error('refused');
   const modes = outcome.modes;
   const hz = HZ.filter((value) => value <= highHz);
@@ -58,7 +58,7 @@ function deviationDb(coefficients: Coefficients, highHz: number): number {
   ]);
   const direct = directLevels(space, modes, SOURCES, SEATS, hz, losses);
   const { field, damping } = roomField(project, modes);
-  const tails = finish(shapedTails(modes, SOURCES, SEATS));
+  const tails = finish(roomModesTails(modes, SOURCES, SEATS));
   let largest = 0;
   SOURCES.forEach((source, s) =>
     SEATS.forEach((seat, r) => {

@@ -5,14 +5,14 @@
  * to 1e-11.
  */
 
-import { weightsAt } from '../../../../core/shape-modes/evaluate';
-import { divide } from '../../../../core/shape-modes/elements';
-import { factorise } from '../../../../core/shape-modes/factor';
-import { gllRule } from '../../../../core/shape-modes/gll';
-import { shapeGrid } from '../../../../core/shape-modes/grid';
-import { largestLocal, solveFour } from '../../../../core/shape-modes/solve';
-import type { ShapeModes, ShapeSpace } from '../../../../core/shape-modes/shape-modes';
-import { eliminationTree } from '../../../../core/shape-modes/tree';
+import { weightsAt } from '../../../../core/room-modes/evaluate';
+import { elementsIn } from '../../../../core/room-modes/elements';
+import { factorise } from '../../../../core/room-modes/factor';
+import { gllRule } from '../../../../core/room-modes/gll';
+import { airGrid } from '../../../../core/room-modes/grid';
+import { largestLocal, solveFour } from '../../../../core/room-modes/solve';
+import type { RoomModes, RoomSpace } from '../../../../core/room-modes/room-modes';
+import { eliminationTree } from '../../../../core/room-modes/tree';
 import { finish } from '../../../../core/quantity/slices';
 import { dampingPerS } from '../../../../core/response/path';
 import type { Point } from '../../../../core/room/project';
@@ -21,7 +21,7 @@ import type { Point } from '../../../../core/room/project';
 export type Losses = (omega: number) => Float64Array;
 
 /** The same decay for all sound. */
-export function evenLosses(modes: ShapeModes, speedMS: number, decayS: number): Losses {
+export function evenLosses(modes: RoomModes, speedMS: number, decayS: number): Losses {
   return (omega) => modes.mass.map(() => (2 * dampingPerS(decayS) * omega) / speedMS ** 2);
 }
 
@@ -30,7 +30,7 @@ export function evenLosses(modes: ShapeModes, speedMS: number, decayS: number): 
  * A row's volume is the product of its weights along the axes, so a face has that over the end's weight.
  */
 export function faceLosses(
-  modes: ShapeModes,
+  modes: RoomModes,
   speedMS: number,
   admittances: readonly (readonly [number, number])[],
 ): Losses {
@@ -59,16 +59,16 @@ export function faceLosses(
 
 /** Levels re the free field at 1 m: `levels[source][receiver][frequency]`. At most two sources. */
 export function directLevels(
-  space: ShapeSpace,
-  modes: ShapeModes,
+  space: RoomSpace,
+  modes: RoomModes,
   sources: readonly Point[],
   receivers: readonly Point[],
   frequenciesHz: Float64Array,
   losses: Losses,
 ): number[][][] {
-  const gridded = shapeGrid(space.size, space.solids);
+  const gridded = airGrid(space.size, space.solids);
   if (!gridded.ok) throw new Error('The room has no grid.');
-  const elements = divide(
+  const elements = elementsIn(
     gridded.grid,
     (2 * Math.PI * modes.limitHz) / space.speedMS,
     modes.quality,

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { finish } from '../../../../core/quantity/slices';
-import { modesBehind } from '../../../../core/response/behind';
-import { shapedField, shellField } from '../../../../core/response/field';
+import { modesBehind } from '../../../../core/response/modes-behind';
+import { roomModesField, shellField } from '../../../../core/response/field';
 import { levelDb, pathResponse, together, type Tail } from '../../../../core/response/path';
-import { seatSpread } from '../../../../core/response/seats';
-import { shapedTails, tailOf } from '../../../../core/response/shaped-tail';
+import { levelSpread } from '../../../../core/response/level-spread';
+import { roomModesTails, tailOf } from '../../../../core/response/room-modes-tail';
 import { shellTail } from '../../../../core/response/shell-tail';
 import type { Point } from '../../../../core/room/project';
-import type { Box } from '../../../../core/shape-modes/grid';
-import { SPEED_MS, sizeOf, solved } from '../shape-modes/solve';
+import type { Box } from '../../../../core/room-modes/grid';
+import { SPEED_MS, sizeOf, solved } from '../room-modes/solve';
 import { directLevels, evenLosses } from './direct-solve';
 
 const ROOM = sizeOf([3.4, 4.6, 2.4]);
@@ -43,14 +43,14 @@ function deviations(solids: readonly Box[]) {
     HZ,
     evenLosses(modes, SPEED_MS, DECAY_S),
   );
-  const tails = finish(shapedTails(modes, SOURCES, SEATS));
+  const tails = finish(roomModesTails(modes, SOURCES, SEATS));
   const largest = { withTail: 0, inNotches: 0, without: 0 };
   SOURCES.forEach((source, s) =>
     SEATS.forEach((seat, r) => {
       const standIns = tails[s]?.[r];
       const levels = [standIns ? tailOf(standIns) : undefined, undefined].map((tail) => {
         const damping = { modesS: DECAY_S };
-        const path = pathResponse(shapedField(modes), source, seat, HZ, damping, tail);
+        const path = pathResponse(roomModesField(modes), source, seat, HZ, damping, tail);
         if (!path) throw new Error('outside');
         return levelDb(path);
       });
@@ -85,7 +85,7 @@ describe('the modal sum against a harmonic solve of the same elements, 20 to 200
 describe('the response', () => {
   const shell = shellField(ROOM, SPEED_MS, 200);
   const modes = solved(ROOM, SOLIDS, { keepFactor: true });
-  const field = shapedField(modes);
+  const field = roomModesField(modes);
   const source: Point = [0.3, 0.3, 0.2];
   const seat: Point = [1.2, 2.4, 1.1];
   const path = (from: Point, to: Point) => {
@@ -103,9 +103,9 @@ describe('the response', () => {
 
   it('is the same shell by elements and by formula', () => {
     const plain = solved(ROOM, [], { keepFactor: true });
-    const tails = finish(shapedTails(plain, [source], [seat]));
+    const tails = finish(roomModesTails(plain, [source], [seat]));
     const byElements = pathResponse(
-      shapedField(plain),
+      roomModesField(plain),
       source,
       seat,
       HZ,
@@ -174,12 +174,12 @@ describe('the response', () => {
   });
 
   it('spreads over seats', () => {
-    const spread = seatSpread(SEATS.map((at) => levelDb(path(source, at))));
+    const spread = levelSpread(SEATS.map((at) => levelDb(path(source, at))));
     expect(spread?.meanSpatialVarianceDb2).toBeGreaterThan(0);
     spread?.lowestDb.forEach((low, f) =>
       expect(low).toBeLessThanOrEqual(spread.highestDb[f] ?? NaN),
     );
-    expect(seatSpread([])).toBeNull();
-    expect(seatSpread([Float64Array.of(80)])?.meanSpatialVarianceDb2).toBe(0);
+    expect(levelSpread([])).toBeNull();
+    expect(levelSpread([Float64Array.of(80)])?.meanSpatialVarianceDb2).toBe(0);
   });
 });

@@ -6,7 +6,7 @@ import { fittingFrom, fittingPresets, LEAST_EXTENT_M } from '../../../../core/ro
 import { movedSolid, stretchedSolid } from '../../../../core/room/move-solid';
 import { openRoom, saveRoom } from '../../../../core/room/open-room';
 import type { Point, Solid } from '../../../../core/room/project';
-import { snapPlane } from '../../../../core/room/snap';
+import { restOnPlane } from '../../../../core/room/rest-on-planes';
 import { freeSpace } from '../../../../core/room/space';
 import { given, only, roomOf } from '../../support/rooms';
 
@@ -79,15 +79,15 @@ describe('a plane that is dragged', () => {
   const room = roomWith(box('s', [1, 1, 0], [2, 2, 1]));
 
   it('comes to rest on a wall or on another fitting within 4 cm, else on the step', () => {
-    expect(snapPlane(0.03, 0, room, 'me', 0.005)).toBe(0);
-    expect(snapPlane(3.97, 0, room, 'me', 0.005)).toBe(4);
-    expect(snapPlane(1.98, 0, room, 'me', 0.005)).toBe(2);
-    expect(snapPlane(1.5031, 0, room, 'me', 0.005)).toBe(1.505);
-    expect(snapPlane(-7, 0, room, 'me', 0.005)).toBe(0);
+    expect(restOnPlane(0.03, 0, room, 'me', 0.005)).toBe(0);
+    expect(restOnPlane(3.97, 0, room, 'me', 0.005)).toBe(4);
+    expect(restOnPlane(1.98, 0, room, 'me', 0.005)).toBe(2);
+    expect(restOnPlane(1.5031, 0, room, 'me', 0.005)).toBe(1.505);
+    expect(restOnPlane(-7, 0, room, 'me', 0.005)).toBe(0);
   });
 
   it('does not stick to itself', () => {
-    expect(snapPlane(1.98, 0, room, 's', 0.005)).toBe(1.98);
+    expect(restOnPlane(1.98, 0, room, 's', 0.005)).toBe(1.98);
   });
 });
 

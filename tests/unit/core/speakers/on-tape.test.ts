@@ -2,7 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { placeSpeakers } from '../../../../core/placing/placer';
-import { carpenterStepM, type LengthUnits } from '../../../../core/quantity/length';
+import { carpenterStepM } from '../../../../core/quantity/carpenter-step';
+import type { LengthUnits } from '../../../../core/quantity/length';
 import { finish } from '../../../../core/quantity/slices';
 import { applyEdit } from '../../../../core/room/edits';
 import { inInches } from '../../../../core/room/in-inches';

@@ -2,8 +2,9 @@
 
 import type { Point } from '../room/project';
 import type { ModalField } from './field';
-import type { Damping, DrivenSource } from './path';
-import { fieldWeights } from './picture';
+import type { DrivenSource } from './drive';
+import type { Damping } from './path';
+import { fieldWeights } from './pressure-plane';
 
 export interface Contribution {
   /** Number in the field; -1 is the mode at zero (pressure the same everywhere). */

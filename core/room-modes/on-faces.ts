@@ -4,7 +4,7 @@ import type { Axis } from '../room/faces';
 import { AXES } from '../room/faces';
 import type { Point } from '../room/project';
 import { gllRule } from './gll';
-import type { ShapeModes } from './shape-modes';
+import type { RoomModes } from '../room-modes/room-modes';
 
 /** Number of the face that the middle of an element's side lies on; null where it is of none. */
 export type FaceNumber = (middle: Point, axis: Axis, side: -1 | 1) => number | null;
@@ -15,7 +15,7 @@ export type FaceNumber = (middle: Point, axis: Axis, side: -1 | 1) => number | n
  * the elements' own points. Faces that were moved (`moved`) count where they were moved to.
  */
 export function coverageOfFaces(
-  modes: ShapeModes,
+  modes: RoomModes,
   faceNumber: FaceNumber,
   count: number,
 ): readonly Float64Array[] {

@@ -4,16 +4,16 @@ import { speedOfSoundMS } from '../air/medium';
 import { modeFrequencyHz, type ModeOrder } from '../modes/shell-modes';
 import { scaled } from '../quantity/slices';
 import type { Project } from '../room/project';
-import type { ShapeRefusal } from '../shape-modes/grid';
-import { likeShell, shellShareSlices, type ShellShare } from '../shape-modes/like-shell';
+import type { RoomModesRefusal } from '../room-modes/grid';
+import { likeShell, shellShareSlices, type ShellShare } from '../room-modes/like-shell';
 import {
-  shapeModes,
-  type ShapeModes,
-  type ShapeOptions,
-  type ShapeSpace,
-} from '../shape-modes/shape-modes';
+  roomModes,
+  type RoomModes,
+  type RoomModesOptions,
+  type RoomSpace,
+} from '../room-modes/room-modes';
 
-export interface BuiltMode {
+export interface RoomMode {
   readonly frequencyHz: number;
   /** Estimate of the largest relative error, percent. */
   readonly errorPercent: number;
@@ -25,21 +25,21 @@ export interface BuiltMode {
   readonly shiftHz: number | null;
 }
 
-export interface BuiltModes {
+export interface NamedModes {
   /** Rising, to the limit that was asked for. */
-  readonly modes: readonly BuiltMode[];
+  readonly modes: readonly RoomMode[];
   /** Estimate of the largest relative error of all, percent. */
   readonly errorPercent: number;
   /** What the pressure anywhere in the room is computed from. */
-  readonly shape: ShapeModes;
+  readonly shape: RoomModes;
 }
 
-export type BuiltOutcome =
-  | { readonly ok: true; readonly built: BuiltModes }
-  | { readonly ok: false; readonly refusal: ShapeRefusal };
+export type NamedModesOutcome =
+  | { readonly ok: true; readonly built: NamedModes }
+  | { readonly ok: false; readonly refusal: RoomModesRefusal };
 
 /** What the modes of a project depend on, and nothing else. */
-export function spaceOf({ room, air }: Pick<Project, 'room' | 'air'>): ShapeSpace {
+export function spaceOf({ room, air }: Pick<Project, 'room' | 'air'>): RoomSpace {
   const { width, length, height } = room.size;
   return {
     size: { width, length, height },
@@ -49,16 +49,16 @@ export function spaceOf({ room, air }: Pick<Project, 'room' | 'air'>): ShapeSpac
 }
 
 /** Solve the free space and name its modes. Yields the share done every few milliseconds. */
-export function* builtModes(
-  space: ShapeSpace,
-  options: ShapeOptions = {},
-): Generator<number, BuiltOutcome> {
-  const outcome = yield* scaled(shapeModes(space, options), 0, 0.97);
+export function* namedModes(
+  space: RoomSpace,
+  options: RoomModesOptions = {},
+): Generator<number, NamedModesOutcome> {
+  const outcome = yield* scaled(roomModes(space, options), 0, 0.97);
   if (!outcome.ok) return outcome;
   const shape = outcome.modes;
   const shares = yield* scaled(shellShareSlices(shape, space.size), 0.97, 1);
   const names = likeShell(shares);
-  const modes = Array.from(shape.frequenciesHz, (frequencyHz, n): BuiltMode => {
+  const modes = Array.from(shape.frequenciesHz, (frequencyHz, n): RoomMode => {
     const order = names[n] ?? null;
     return {
       frequencyHz,
@@ -72,7 +72,7 @@ export function* builtModes(
 }
 
 /** Why there are no such modes, and what to do, as a sentence. */
-export function refusalSentence(refusal: ShapeRefusal): string {
+export function refusalSentence(refusal: RoomModesRefusal): string {
   switch (refusal.reason) {
     case 'no-air':
       return 'The fittings fill the whole shell: no room is left to compute.';

@@ -4,7 +4,7 @@ import type { Axis } from '../room/faces';
 import type { Point } from '../room/project';
 import type { ElementAxis } from './elements';
 import { gllRule, interpolation } from './gll';
-import type { ShapeModes } from './shape-modes';
+import type { RoomModes } from '../room-modes/room-modes';
 
 /** An element along one axis and the place in it, from -1 to 1. */
 interface Spot {
@@ -26,11 +26,11 @@ function spots({ ends }: ElementAxis, at: number, reach: number): readonly Spot[
 }
 
 /** How far beyond the air a point still counts as on its face: faces that were moved may hide it. */
-const reachOf = (modes: ShapeModes): number => (modes.moved.length > 0 ? modes.sliverM : 1e-6);
+const reachOf = (modes: RoomModes): number => (modes.moved.length > 0 ? modes.sliverM : 1e-6);
 
 /** Lattice rows and weights with which values at `point` are a sum; null outside the free space. */
 export function weightsAt(
-  modes: ShapeModes,
+  modes: RoomModes,
   point: Point,
 ): { readonly rows: Int32Array; readonly weights: Float64Array } | null {
   const { axes, air, rowOf } = modes;
@@ -69,7 +69,7 @@ export function weightsAt(
  * Every mode's value at `point`, in the order of the frequencies; null outside the free space. The
  * mean square of a mode over the free space is 1: the integral of its square is the volume.
  */
-export function modeShapeAt(modes: ShapeModes, point: Point): Float64Array | null {
+export function modeShapeAt(modes: RoomModes, point: Point): Float64Array | null {
   const found = weightsAt(modes, point);
   if (!found) return null;
   const count = modes.frequenciesHz.length;
@@ -97,7 +97,7 @@ export interface PlaneMap {
  * more than its points.
  */
 export function planeMap(
-  modes: ShapeModes,
+  modes: RoomModes,
   axis: Axis,
   atM: number,
   us: Float64Array,

@@ -30,7 +30,7 @@ export interface MovedFace {
   readonly toM: number;
 }
 
-export interface ShapeGrid {
+export interface AirGrid {
   /** Planes along each axis, rising, the shell's included, m. */
   readonly planes: readonly [Float64Array, Float64Array, Float64Array];
   /** 1 where a cell is air; the last axis runs fastest. */
@@ -44,7 +44,7 @@ export interface ShapeGrid {
 }
 
 /** Why there is nothing to compute. */
-export type ShapeRefusal =
+export type RoomModesRefusal =
   | { readonly reason: 'no-air' }
   | { readonly reason: 'separate-parts'; readonly parts: number }
   /** `what` says which of the two would be too many, `count` how many there would be. */
@@ -60,11 +60,11 @@ export type ShapeRefusal =
   | { readonly reason: 'not-converged' };
 
 export type Gridded =
-  | { readonly ok: true; readonly grid: ShapeGrid }
-  | { readonly ok: false; readonly refusal: ShapeRefusal };
+  | { readonly ok: true; readonly grid: AirGrid }
+  | { readonly ok: false; readonly refusal: RoomModesRefusal };
 
 /** Cut the shell along the solids. What sticks out is cut off; layers under `sliverM` are closed. */
-export function shapeGrid(
+export function airGrid(
   size: ShellSize,
   solids: readonly Box[],
   sliverM: number = SLIVER_M,
@@ -130,7 +130,7 @@ export function shapeGrid(
   return { ok: true, grid: { planes, air, volumeM3, moved, movedM3, sliverM } };
 }
 
-const refused = (refusal: ShapeRefusal): Gridded => ({ ok: false, refusal });
+const refused = (refusal: RoomModesRefusal): Gridded => ({ ok: false, refusal });
 const span = (planes: Float64Array, i: number): number => (planes[i + 1] ?? 0) - (planes[i] ?? 0);
 const thickness = (face: readonly [number, number] | undefined): number =>
   face ? face[1] - face[0] : 0;

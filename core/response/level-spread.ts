@@ -1,7 +1,7 @@
 /** Average and spread of the response over seats. */
 
 /** Over the seats, at each frequency; levels in dB. */
-export interface SeatSpread {
+export interface LevelSpread {
   /** Mean of the levels. */
   readonly meanDb: Float64Array;
   readonly lowestDb: Float64Array;
@@ -17,7 +17,7 @@ export interface SeatSpread {
 }
 
 /** Levels of each seat over the same frequencies; null without seats. */
-export function seatSpread(levelsDb: readonly Float64Array[]): SeatSpread | null {
+export function levelSpread(levelsDb: readonly Float64Array[]): LevelSpread | null {
   const first = levelsDb[0];
   if (!first) return null;
   const at = (f: number): readonly number[] => levelsDb.map((levels) => levels[f] ?? 0);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { analyze } from '../../../../core/analysis/analyze';
-import { builtModes, refusalSentence, spaceOf } from '../../../../core/analysis/built-modes';
+import { namedModes, refusalSentence, spaceOf } from '../../../../core/analysis/named-modes';
 import { builtDamping, shellDamping } from '../../../../core/analysis/damping';
 import { analyzeWhole } from '../../../../core/analysis/whole';
 import { modeFrequencyHz } from '../../../../core/modes/shell-modes';
@@ -8,14 +8,14 @@ import { finish } from '../../../../core/quantity/slices';
 import { shellField } from '../../../../core/response/field';
 import type { Project } from '../../../../core/room/project';
 import { freeSpace } from '../../../../core/room/space';
-import { shapeModes } from '../../../../core/shape-modes/shape-modes';
-import { coverageOfFaces } from '../../../../core/shape-modes/on-faces';
+import { roomModes } from '../../../../core/room-modes/room-modes';
+import { coverageOfFaces } from '../../../../core/room-modes/on-faces';
 import { example, given, roomOf } from '../../support/rooms';
 
 const SOFFIT = { id: 'duct', kind: 'soffit', min: [0, 0, 2.6], max: [0.8, 5, 3] };
 
 const built = (project: Project) => {
-  const outcome = finish(builtModes(spaceOf(project)));
+  const outcome = finish(namedModes(spaceOf(project)));
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.refusal));
   return outcome.built;
 };
@@ -64,7 +64,7 @@ describe('a room that has no modes as built', () => {
   it('of two parts is told as a fault, once, and refused in words', () => {
     const wall = { id: 'wall', kind: 'other', min: [0, 2, 0], max: [4, 2.2, 3] };
     const project = roomOf({ solids: [wall] });
-    const outcome = finish(builtModes(spaceOf(project)));
+    const outcome = finish(namedModes(spaceOf(project)));
     expect(outcome.ok ? '' : refusalSentence(outcome.refusal)).toMatch(/2 parts.*passage/);
     const { findings, modes } = analyzeWhole(project);
     expect(findings.filter(({ id }) => id === 'space-in-parts')).toHaveLength(1);
@@ -77,7 +77,7 @@ describe('the decay of modes as built', () => {
     // Two ways to the same figure: each mode's square over each face by quadrature, and 2 or 1 by its order.
     const project = example('basement-bay');
     const space = freeSpace(project.room);
-    const outcome = finish(shapeModes(spaceOf(project)));
+    const outcome = finish(roomModes(spaceOf(project)));
     if (!outcome.ok) throw new Error('refused');
     const byShape = builtDamping(project, space, outcome.modes);
     const field = shellField(project.room.size, spaceOf(project).speedMS, 200);
@@ -103,7 +103,7 @@ describe('the decay of modes as built', () => {
   it('counts every face of the free space: the mode at zero would have its whole area', () => {
     // Sum over the modes' squares is no area, but a constant is: the weights themselves must add up.
     const project = roomOf({ solids: [SOFFIT] });
-    const outcome = finish(shapeModes(spaceOf(project)));
+    const outcome = finish(roomModes(spaceOf(project)));
     if (!outcome.ok) throw new Error('refused');
     const flat = { ...outcome.modes, shapes: outcome.modes.shapes.map(() => 1) };
     const sides = coverageOfFaces(flat, (_, axis) => axis, 3);

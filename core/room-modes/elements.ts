@@ -4,7 +4,7 @@
  * rectilinear lattice of which the solids cut out a part.
  */
 
-import type { ShapeGrid } from './grid';
+import type { AirGrid } from './grid';
 import { gllRule } from './gll';
 
 /** How one axis is divided. */
@@ -93,17 +93,17 @@ function divideAxis(planes: Float64Array, divisions: readonly Division[]) {
 }
 
 /** Divide the grid for waves up to `waveNumber` (1/m) in the given quality. */
-export function divide(grid: ShapeGrid, waveNumber: number, quality: Quality): Elements {
+export function elementsIn(grid: AirGrid, waveNumber: number, quality: Quality): Elements {
   const divisions = grid.planes.map((planes) =>
     Array.from(planes.subarray(1), (high, i) =>
       division(high - (planes[i] ?? 0), waveNumber, quality),
     ),
   );
-  return divideWith(grid, divisions);
+  return elementsWith(grid, divisions);
 }
 
 /** Divide the grid as told, axis by axis and interval by interval. */
-export function divideWith(grid: ShapeGrid, divisions: readonly (readonly Division[])[]): Elements {
+export function elementsWith(grid: AirGrid, divisions: readonly (readonly Division[])[]): Elements {
   const [x, y, z] = grid.planes;
   const along = [
     divideAxis(x, divisions[0] ?? []),

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { shellModes } from '../../../../core/modes/shell-modes';
 import { finish } from '../../../../core/quantity/slices';
-import { modeShapeAt, planeMap } from '../../../../core/shape-modes/evaluate';
-import { divide } from '../../../../core/shape-modes/elements';
-import { factorise } from '../../../../core/shape-modes/factor';
-import { shapeGrid, type Box } from '../../../../core/shape-modes/grid';
-import { likeShell, shellShares } from '../../../../core/shape-modes/like-shell';
-import { shapeModes, type ShapeModes } from '../../../../core/shape-modes/shape-modes';
-import { eliminationTree } from '../../../../core/shape-modes/tree';
-import { SPEED_MS, sizeOf, solved } from './solve';
+import { modeShapeAt, planeMap } from '../../../../core/room-modes/evaluate';
+import { elementsIn } from '../../../../core/room-modes/elements';
+import { factorise } from '../../../../core/room-modes/factor';
+import { airGrid, type Box } from '../../../../core/room-modes/grid';
+import { likeShell, shellShares } from '../../../../core/room-modes/like-shell';
+import { roomModes, type RoomModes } from '../../../../core/room-modes/room-modes';
+import { eliminationTree } from '../../../../core/room-modes/tree';
+import { SPEED_MS, sizeOf, solved } from '../room-modes/solve';
 
 const ROOM = sizeOf([3.4, 4.6, 2.4]);
 const SOFFIT: Box = { min: [0, 0, 2.1], max: [0.4, 4.6, 2.4] };
@@ -87,9 +87,9 @@ describe('the modes of the free space', () => {
     const below = shaped.frequenciesHz.filter((hz) => hz < shaped.provedToHz).length;
     expect(below + 1).toBe(shaped.provedCount);
     // A second factor midway in a gap near the limit counts all of them.
-    const gridded = shapeGrid(ROOM, [SOFFIT, RISER, CLOSET]);
+    const gridded = airGrid(ROOM, [SOFFIT, RISER, CLOSET]);
     if (!gridded.ok) throw new Error('no grid');
-    const elements = divide(gridded.grid, 200 / toHz, 'fine');
+    const elements = elementsIn(gridded.grid, 200 / toHz, 'fine');
     const gaps = [...shaped.frequenciesHz.keys()].slice(-8, -1).map((n) => {
       const [low, high] = [shaped.frequenciesHz[n] ?? 0, shaped.frequenciesHz[n + 1] ?? 0];
       return { n, middle: (low + high) / 2, width: high - low };
@@ -142,7 +142,7 @@ describe('a small solid', () => {
 
 describe('what is not computed', () => {
   const refusal = (solids: readonly Box[], size = ROOM) => {
-    const outcome = finish(shapeModes({ size, solids, speedMS: SPEED_MS }));
+    const outcome = finish(roomModes({ size, solids, speedMS: SPEED_MS }));
     return outcome.ok ? null : outcome.refusal;
   };
 
@@ -177,7 +177,7 @@ describe('what is not computed', () => {
 
 describe('faces that nearly meet', () => {
   it('are made one, and said to be', () => {
-    const grid = shapeGrid(ROOM, [
+    const grid = airGrid(ROOM, [
       { min: [0, 0, 2.1], max: [0.4, 4.6, 2.4] },
       { min: [0.404, 0, 0], max: [0.9, 0.5, 2.395] },
     ]);
@@ -267,7 +267,7 @@ describe('mode shapes', () => {
   });
 });
 
-const meanProduct = ({ mass, shapes, frequenciesHz, volumeM3 }: ShapeModes, a: number, b: number) =>
+const meanProduct = ({ mass, shapes, frequenciesHz, volumeM3 }: RoomModes, a: number, b: number) =>
   mass.reduce((sum, m, row) => {
     const from = row * frequenciesHz.length;
     return sum + m * (shapes[from + a] ?? 0) * (shapes[from + b] ?? 0);
@@ -296,7 +296,7 @@ describe('a room of too many crooked boxes', () => {
 
   it('of sixty is refused in a moment', () => {
     const outcome = finish(
-      shapeModes({ size: sizeOf([4, 5, 2.4]), solids: crooked(60), speedMS: SPEED_MS }),
+      roomModes({ size: sizeOf([4, 5, 2.4]), solids: crooked(60), speedMS: SPEED_MS }),
     );
     expect(outcome).toMatchObject({ ok: false, refusal: { reason: 'too-large' } });
   });
@@ -324,7 +324,7 @@ describe('names', () => {
 
 describe('the work', () => {
   it('is done in slices', () => {
-    const work = shapeModes({ size: ROOM, solids: [SOFFIT, RISER], speedMS: SPEED_MS });
+    const work = roomModes({ size: ROOM, solids: [SOFFIT, RISER], speedMS: SPEED_MS });
     const shares: number[] = [];
     for (let step = work.next(); !step.done; step = work.next()) shares.push(step.value);
     expect(shares.length).toBeGreaterThan(20);

@@ -1,23 +1,24 @@
 import { describe, expect, it } from 'vitest';
 import { contour } from '../../../../core/response/contour';
-import { shapedField, shellField } from '../../../../core/response/field';
-import { levelDb, pathResponse, together, type Drive } from '../../../../core/response/path';
-import { fieldWeights, levelOver } from '../../../../core/response/picture';
+import { roomModesField, shellField } from '../../../../core/response/field';
+import type { Drive } from '../../../../core/response/drive';
+import { levelDb, pathResponse, together } from '../../../../core/response/path';
+import { fieldWeights, levelOver } from '../../../../core/response/pressure-plane';
 import type { Point } from '../../../../core/room/project';
-import { SPEED_MS, sizeOf, solved } from '../shape-modes/solve';
+import { SPEED_MS, sizeOf, solved } from '../room-modes/solve';
 
 const ROOM = sizeOf([3.4, 4.6, 2.4]);
 const SOFFIT = { min: [0, 0, 2.1], max: [0.4, 4.6, 2.4] } as const;
 const US = Float64Array.of(0.2, 1.1, 2.05, 3.3);
 const VS = Float64Array.of(0.3, 2.3, 4.5);
-const SOURCES: readonly { readonly at: Point; readonly drive?: Drive }[] = [
+const SOURCES: readonly { readonly at: Point; readonly drive?: Partial<Drive> }[] = [
   { at: [0.3, 0.3, 0.2] },
-  { at: [3.1, 0.3, 0.3], drive: { delayMs: 4, gainDb: -3, inverted: true } },
+  { at: [3.1, 0.3, 0.3], drive: { delayMs: 4, levelDb: -3, inverted: true } },
 ];
 
 describe.each([
   ['the plain shell', shellField(ROOM, SPEED_MS, 200)],
-  ['the room as built', shapedField(solved(ROOM, [SOFFIT]))],
+  ['the room as built', roomModesField(solved(ROOM, [SOFFIT]))],
 ])('a picture of %s', (_, field) => {
   it.each([
     ['floor', 2, 0],
@@ -62,7 +63,7 @@ describe.each([
 describe('a picture outside the free space', () => {
   it('is empty', () => {
     const plane = [Float64Array.of(0.2, 1), Float64Array.of(1)] as const;
-    const inSoffit = shapedField(solved(ROOM, [SOFFIT]))
+    const inSoffit = roomModesField(solved(ROOM, [SOFFIT]))
       .planeMap(2, 2.2, ...plane)
       .shape(0);
     expect(inSoffit[0]).toBeNaN();

@@ -1,11 +1,11 @@
 import { finish } from '../../../../core/quantity/slices';
 import type { ShellSize } from '../../../../core/room/project';
-import type { Box } from '../../../../core/shape-modes/grid';
+import type { Box } from '../../../../core/room-modes/grid';
 import {
-  shapeModes,
-  type ShapeModes,
-  type ShapeOptions,
-} from '../../../../core/shape-modes/shape-modes';
+  roomModes,
+  type RoomModes,
+  type RoomModesOptions,
+} from '../../../../core/room-modes/room-modes';
 
 /** Speed of sound that the tests of shaped rooms share, m/s. */
 export const SPEED_MS = 343.2;
@@ -14,10 +14,10 @@ export const SPEED_MS = 343.2;
 export function solved(
   size: ShellSize,
   solids: readonly Box[],
-  options: ShapeOptions = {},
+  options: RoomModesOptions = {},
   speedMS = SPEED_MS,
-): ShapeModes {
-  const outcome = finish(shapeModes({ size, solids, speedMS }, options));
+): RoomModes {
+  const outcome = finish(roomModes({ size, solids, speedMS }, options));
   if (!outcome.ok) throw new Error(`Refused: ${JSON.stringify(outcome.refusal)}`);
   return outcome.modes;
 }

@@ -6,13 +6,13 @@ const MOST_ITEMS = 200;
 const MOST_CHARACTERS = 80;
 
 /** What stands at `path`, such as `room.solids`; undefined where nothing does. */
-export function valueAt(root: unknown, path: string): unknown {
+export function atPath(root: unknown, path: string): unknown {
   return path.split('.').reduce((value: unknown, key) => fieldOf(value, key), root);
 }
 
 /** The list at `path`, empty where there is none; at most its first 200 items. */
 export function listAt(root: unknown, path: string): readonly unknown[] {
-  const value = valueAt(root, path);
+  const value = atPath(root, path);
   return Array.isArray(value) ? value.slice(0, MOST_ITEMS) : [];
 }
 

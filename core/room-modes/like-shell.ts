@@ -3,7 +3,7 @@
 import { finish } from '../quantity/slices';
 import { farCorner } from '../room/point';
 import type { ShellSize } from '../room/project';
-import type { ShapeModes } from './shape-modes';
+import type { RoomModes } from '../room-modes/room-modes';
 
 export type LikeShell = readonly [number, number, number];
 
@@ -47,7 +47,7 @@ export function likeShell(
 type SharesOfModes = readonly (readonly ShellShare[])[];
 
 /** As `shellShareSlices`, in one go. */
-export const shellShares = (modes: ShapeModes, size: ShellSize): SharesOfModes =>
+export const shellShares = (modes: RoomModes, size: ShellSize): SharesOfModes =>
   finish(shellShareSlices(modes, size));
 
 /**
@@ -55,7 +55,7 @@ export const shellShares = (modes: ShapeModes, size: ShellSize): SharesOfModes =
  * over the free space, so shares need not add up to 1. Yields the share done after each mode.
  */
 export function* shellShareSlices(
-  modes: ShapeModes,
+  modes: RoomModes,
   size: ShellSize,
 ): Generator<number, SharesOfModes> {
   const { axes, rowOf, shapes, mass, volumeM3 } = modes;

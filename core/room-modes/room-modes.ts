@@ -9,29 +9,35 @@
 
 import { scaled } from '../quantity/slices';
 import type { ShellSize } from '../room/project';
-import { edgeExcess } from './edges';
-import { divide, latticeSize, type ElementAxis, type Elements, type Quality } from './elements';
-import { massOf } from './assembly';
-import { factorise, factorSize, largestFront, type Factor } from './factor';
+import { edgeExcess } from '../room-modes/edges';
 import {
-  shapeGrid,
+  elementsIn,
+  latticeSize,
+  type ElementAxis,
+  type Elements,
+  type Quality,
+} from '../room-modes/elements';
+import { massOf } from '../room-modes/assembly';
+import { factorise, factorSize, largestFront, type Factor } from '../room-modes/factor';
+import {
+  airGrid,
   SLIVER_M,
   type Box,
   type MovedFace,
-  type ShapeGrid,
-  type ShapeRefusal,
-} from './grid';
-import { lanczos, type LanczosResult } from './lanczos';
-import { eliminationTree, type Tree } from './tree';
-import { shapesOf } from './vectors';
+  type AirGrid,
+  type RoomModesRefusal,
+} from '../room-modes/grid';
+import { lanczos, type LanczosResult } from '../room-modes/lanczos';
+import { eliminationTree, type Tree } from '../room-modes/tree';
+import { shapesOf } from '../room-modes/vectors';
 
-export interface ShapeSpace {
+export interface RoomSpace {
   readonly size: ShellSize;
   readonly solids: readonly Box[];
   readonly speedMS: number;
 }
 
-export interface ShapeOptions {
+export interface RoomModesOptions {
   /** All modes to here; 200 Hz where it is not given. */
   readonly limitHz?: number;
   /** `coarse` follows a hand that drags; `fine` where it is not given. */
@@ -41,7 +47,7 @@ export interface ShapeOptions {
 }
 
 /** Plain data that can go between threads. */
-export interface ShapeModes {
+export interface RoomModes {
   /** Rising, without the mode at zero. */
   readonly frequenciesHz: Float64Array;
   /** Estimate per mode of the largest relative error, percent. */
@@ -70,11 +76,11 @@ export interface ShapeModes {
   readonly factor: Factor | null;
 }
 
-export type ShapeOutcome =
-  | { readonly ok: true; readonly modes: ShapeModes }
-  | { readonly ok: false; readonly refusal: ShapeRefusal };
+export type RoomModesOutcome =
+  | { readonly ok: true; readonly modes: RoomModes }
+  | { readonly ok: false; readonly refusal: RoomModesRefusal };
 
-export const SHAPE_LIMIT_HZ = 200;
+export const MODES_LIMIT_HZ = 200;
 /** Highest limit that can be asked for, Hz. */
 export const HIGHEST_LIMIT_HZ = 300;
 /** The shift as a share of the limit's eigenvalue: fewest steps between 0.5 and 0.8. */
@@ -90,13 +96,13 @@ const MOST_MEGABYTES = 500;
 const SIZE_SHARE = 0.6;
 
 /** Find the modes. Yields the share done every few milliseconds. */
-export function* shapeModes(
-  space: ShapeSpace,
-  options: ShapeOptions = {},
-): Generator<number, ShapeOutcome> {
-  const limitHz = Math.min(options.limitHz ?? SHAPE_LIMIT_HZ, HIGHEST_LIMIT_HZ);
+export function* roomModes(
+  space: RoomSpace,
+  options: RoomModesOptions = {},
+): Generator<number, RoomModesOutcome> {
+  const limitHz = Math.min(options.limitHz ?? MODES_LIMIT_HZ, HIGHEST_LIMIT_HZ);
   const quality = options.quality ?? 'fine';
-  let outcome: ShapeOutcome = { ok: false, refusal: { reason: 'not-converged' } };
+  let outcome: RoomModesOutcome = { ok: false, refusal: { reason: 'not-converged' } };
   for (const sliverM of SLIVERS_M) {
     outcome = yield* solve(space, limitHz, quality, sliverM, options.keepFactor ?? false);
     if (outcome.ok || outcome.refusal.reason !== 'too-large') return outcome;
@@ -110,24 +116,24 @@ export function* shapeModes(
 type Prepared =
   | {
       readonly ok: true;
-      readonly grid: ShapeGrid;
+      readonly grid: AirGrid;
       readonly elements: Elements;
       readonly tree: Tree;
     }
-  | { readonly ok: false; readonly refusal: ShapeRefusal };
+  | { readonly ok: false; readonly refusal: RoomModesRefusal };
 
 /** What is solved, or why it is refused: over `share` of what this version takes. */
 function prepared(
-  space: ShapeSpace,
+  space: RoomSpace,
   limitHz: number,
   quality: Quality,
   sliverM: number,
   share = 1,
 ): Prepared {
-  const gridded = shapeGrid(space.size, space.solids, sliverM);
+  const gridded = airGrid(space.size, space.solids, sliverM);
   if (!gridded.ok) return gridded;
   const { grid } = gridded;
-  const elements = divide(grid, (2 * Math.PI * limitHz) / space.speedMS, quality);
+  const elements = elementsIn(grid, (2 * Math.PI * limitHz) / space.speedMS, quality);
   const lattice = latticeSize(elements);
   if (lattice > share * MOST_LATTICE) return tooLarge('unknowns', lattice, MOST_LATTICE);
   const tree = eliminationTree(elements);
@@ -138,12 +144,12 @@ function prepared(
 }
 
 function* solve(
-  space: ShapeSpace,
+  space: RoomSpace,
   limitHz: number,
   quality: Quality,
   sliverM: number,
   keepFactor: boolean,
-): Generator<number, ShapeOutcome> {
+): Generator<number, RoomModesOutcome> {
   yield 0;
   const ready = prepared(space, limitHz, quality, sliverM);
   if (!ready.ok) return ready;
@@ -173,7 +179,7 @@ function* solve(
     estimate(values[n] ?? 0, excess[n] ?? 0, waveNumber, quality, grid),
   );
   const toHz = space.speedMS / (2 * Math.PI);
-  const modes: ShapeModes = {
+  const modes: RoomModes = {
     frequenciesHz: Float64Array.from(
       kept,
       (n) => toHz * Math.sqrt((values[n] ?? 0) - (excess[n] ?? 0)),
@@ -204,7 +210,7 @@ function tooLarge(what: 'unknowns' | 'megabytes', count: number, most: number) {
 }
 
 /** Modes to expect below `limitHz`: the mean count of a box of that volume (Maa), surface as the shell. */
-function expectedCount(grid: ShapeGrid, { size, speedMS }: ShapeSpace, limitHz: number): number {
+function expectedCount(grid: AirGrid, { size, speedMS }: RoomSpace, limitHz: number): number {
   const ratio = limitHz / speedMS;
   const { width, length, height } = size;
   const surface = 2 * (width * length + width * height + length * height);
@@ -260,7 +266,7 @@ function estimate(
   excess: number,
   waveNumber: number,
   quality: Quality,
-  grid: ShapeGrid,
+  grid: AirGrid,
 ): number {
   const waves = PHASE_PERCENT[quality] * (value / waveNumber ** 2) ** 2;
   const edges = (EDGE_DOUBT * 100 * excess) / (2 * value);

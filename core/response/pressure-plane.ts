@@ -1,16 +1,9 @@
 /** The pressure that driven sources make at one frequency, as weights of the modes: for pictures of it. */
 
-import type { PlaneMap } from '../shape-modes/evaluate';
+import type { PlaneMap } from '../room-modes/evaluate';
 import type { ModalField } from './field';
-import {
-  dampingPerS,
-  decayOf,
-  driveAt,
-  resonance,
-  zeroDampingPerS,
-  type Damping,
-  type DrivenSource,
-} from './path';
+import { driveAt, type DrivenSource } from './drive';
+import { dampingPerS, modeDecayS, resonance, zeroDampingPerS, type Damping } from './path';
 
 /** Complex weight of each mode, and that of the mode at zero; over the free field of one source at 1 m. */
 export interface FieldWeights {
@@ -48,7 +41,12 @@ export function fieldWeights(
   }
   for (let n = 0; n < count; n++) {
     const modeHz = field.frequenciesHz[n] ?? 0;
-    const [a, b] = resonance(modeHz, frequencyHz, dampingPerS(decayOf(damping, n)), field.speedMS);
+    const [a, b] = resonance(
+      modeHz,
+      frequencyHz,
+      dampingPerS(modeDecayS(damping, n)),
+      field.speedMS,
+    );
     const [c, s] = [re[n] ?? 0, im[n] ?? 0];
     re[n] = by * (a * c - b * s);
     im[n] = by * (a * s + b * c);

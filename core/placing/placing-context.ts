@@ -30,7 +30,7 @@ export interface PlacerOptions {
   readonly studPitchM?: number;
 }
 
-export interface Site {
+export interface PlacingContext {
   readonly project: Project;
   readonly layout: Layout;
   readonly reference: ListeningPlace;
@@ -46,11 +46,11 @@ export interface Site {
 }
 
 /** Null where the layout is not known or there is no seat. */
-export function siteOf(
+export function placingContext(
   project: Project,
   options: PlacerOptions,
   units: LengthUnits = 'metric',
-): Site | null {
+): PlacingContext | null {
   const layout = layoutOf(project.speakers.layout, project.speakers.recommendation);
   const reference = referencePlace(project);
   if (!layout || !reference) return null;

@@ -10,11 +10,11 @@
  */
 
 import type { Point } from '../room/project';
-import { weightsAt } from '../shape-modes/evaluate';
-import type { Factor } from '../shape-modes/factor';
-import { largestLocal, solveFour } from '../shape-modes/solve';
-import type { ShapeModes } from '../shape-modes/shape-modes';
-import { symmetricEigen, type SmallEigen } from '../shape-modes/symmetric';
+import { weightsAt } from '../room-modes/evaluate';
+import type { Factor } from '../room-modes/factor';
+import { largestLocal, solveFour } from '../room-modes/solve';
+import type { RoomModes } from '../room-modes/room-modes';
+import { symmetricEigen, type SmallEigen } from '../room-modes/symmetric';
 import { resonance, type Tail } from './path';
 
 /** Stand-in modes for each source. */
@@ -32,8 +32,8 @@ export interface StandIns {
  * Stand-in modes from each source to each receiver, `[source][receiver]`; null where the factor was not kept
  * or a place is not in the free space. Yields the share done.
  */
-export function* shapedTails(
-  modes: ShapeModes,
+export function* roomModesTails(
+  modes: RoomModes,
   sources: readonly Point[],
   receivers: readonly Point[],
 ): Generator<number, readonly (readonly (StandIns | null)[])[]> {
@@ -83,7 +83,7 @@ interface Run {
 
 /** Four runs side by side, one to a lane of the block. */
 function* fourRuns(
-  modes: ShapeModes,
+  modes: RoomModes,
   factor: Factor,
   block: Float64Array,
 ): Generator<number, readonly Run[]> {
@@ -160,7 +160,7 @@ export function tailOf({ frequenciesHz, products, speedMS }: StandIns): Tail {
 }
 
 /** Take all modes, the one at zero too, out of four vectors (in mass-scaled values). */
-function free({ shapes, mass, volumeM3, frequenciesHz }: ShapeModes, block: Float64Array): void {
+function free({ shapes, mass, volumeM3, frequenciesHz }: RoomModes, block: Float64Array): void {
   const count = frequenciesHz.length;
   const parts = new Float64Array(4 * (count + 1));
   mass.forEach((m, row) => {

@@ -7,7 +7,7 @@ import { MOUNTS, type Project } from '../room/project';
 import { MOUNT_NAMES } from '../speakers/mount-names';
 import { layoutOf, type Channel } from '../speakers/layouts';
 import { candidatesFor, type Candidates } from './candidates';
-import { siteOf, type PlacerOptions, type Site } from './site';
+import { placingContext, type PlacerOptions, type PlacingContext } from './placing-context';
 
 export interface Help {
   readonly text: string;
@@ -28,7 +28,7 @@ const ROW_STEP_M = 0.1;
 const ROW_OFF_WALL_M = 0.3;
 
 export function unplacedOf(
-  site: Site,
+  context: PlacingContext,
   candidates: Candidates,
   options: PlacerOptions,
   units: LengthUnits,
@@ -39,9 +39,9 @@ export function unplacedOf(
     name: channel.name,
     reason: reasonOf(candidates),
     helps: [
-      ...byRecommendation(site, channel, options),
-      ...byRow(site, channel, options, units),
-      ...byMount(site, channel, options),
+      ...byRecommendation(context, channel, options),
+      ...byRow(context, channel, options, units),
+      ...byMount(context, channel, options),
     ],
   };
 }
@@ -66,8 +66,12 @@ function reasonOf({ channel, list, blockers }: Candidates): string {
 }
 
 /** Another published recommendation for the same layout. */
-function byRecommendation(site: Site, channel: Channel, options: PlacerOptions): readonly Help[] {
-  const { project, layout } = site;
+function byRecommendation(
+  context: PlacingContext,
+  channel: Channel,
+  options: PlacerOptions,
+): readonly Help[] {
+  const { project, layout } = context;
   return layout.recommendations
     .filter(({ id }) => id !== layout.recommendation.id)
     .flatMap(({ id, title }): readonly Help[] => {
@@ -80,7 +84,7 @@ function byRecommendation(site: Site, channel: Channel, options: PlacerOptions):
 
 /** The least move of the reference seat's row, forwards or back, that gives a place. */
 function byRow(
-  { project, reference }: Site,
+  { project, reference }: PlacingContext,
   channel: Channel,
   options: PlacerOptions,
   units: LengthUnits,
@@ -105,7 +109,7 @@ function byRow(
 
 /** Mounts that were not allowed. */
 function byMount(
-  { project, mounts }: Site,
+  { project, mounts }: PlacingContext,
   channel: Channel,
   options: PlacerOptions,
 ): readonly Help[] {
@@ -121,11 +125,11 @@ function byMount(
 }
 
 function hasPlace(project: Project, label: string, options: PlacerOptions): boolean {
-  const site = siteOf(project, options);
-  const channel = site?.layout.channels.find((candidate) => candidate.label === label);
-  if (!site || !channel) return false;
+  const context = placingContext(project, options);
+  const channel = context?.layout.channels.find((candidate) => candidate.label === label);
+  if (!context || !channel) return false;
   const own = project.speakers.placed.find((speaker) => speaker.channel === label);
-  return candidatesFor(site, channel, own).list.length > 0;
+  return candidatesFor(context, channel, own).list.length > 0;
 }
 
 /** Layouts in which every channel has a place by itself, other than the present one. */

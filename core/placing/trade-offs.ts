@@ -8,9 +8,9 @@ import { degreesOutside } from '../speakers/judge';
 import type { Candidate } from './candidates';
 import { twinOf } from './choose';
 import { unevenDeg } from './harm';
-import type { Site } from './site';
+import type { PlacingContext } from './placing-context';
 
-export interface Trade {
+export interface TradeOff {
   readonly kind: 'screen' | 'beside' | 'outside' | 'level' | 'uneven' | 'stud';
   readonly channel: string;
   readonly text: string;
@@ -23,24 +23,24 @@ const TOLD_DEG = 1;
 const TOLD_DB = 3;
 
 /** Every trade, the largest of each kind first. */
-export function tradesOf(
-  site: Site,
+export function tradeOffsOf(
+  context: PlacingContext,
   chosen: readonly Candidate[],
   units: LengthUnits,
-): readonly Trade[] {
+): readonly TradeOff[] {
   const nameOf = (label: string): string =>
-    site.layout.channels.find((channel) => channel.label === label)?.name ?? label;
-  const falling = (trades: readonly Trade[]): readonly Trade[] =>
+    context.layout.channels.find((channel) => channel.label === label)?.name ?? label;
+  const falling = (trades: readonly TradeOff[]): readonly TradeOff[] =>
     [...trades].sort((a, b) => b.value - a.value);
   return [
-    ...chosen.flatMap((place) => behindScreen(site, place, nameOf(place.channel), units)),
+    ...chosen.flatMap((place) => behindScreen(context, place, nameOf(place.channel), units)),
     ...chosen.flatMap((place) => besidePicture(place, nameOf(place.channel))),
-    ...falling(chosen.flatMap((place) => outside(site, place, nameOf(place.channel)))),
+    ...falling(chosen.flatMap((place) => outside(context, place, nameOf(place.channel)))),
     ...falling(chosen.flatMap((place) => level(place, nameOf(place.channel)))),
     ...falling(chosen.flatMap((place) => uneven(place, chosen, nameOf, units))),
     ...chosen
       .filter(({ onStud }) => !onStud)
-      .map(({ channel }): Trade => {
+      .map(({ channel }): TradeOff => {
         const text = `${nameOf(channel)} finds no stud within its window: it needs a board between two studs.`;
         return { kind: 'stud', channel, text, value: 1, unit: '' };
       }),
@@ -49,11 +49,11 @@ export function tradesOf(
 
 /** What a place behind the picture asks for. */
 function behindScreen(
-  { project }: Site,
+  { project }: PlacingContext,
   place: Candidate,
   name: string,
   units: LengthUnits,
-): readonly Trade[] {
+): readonly TradeOff[] {
   if (place.mount !== 'behind-screen') return [];
   const known = project.speakers.placed.find(({ channel }) => channel === place.channel);
   const depthM = (known?.boxM ?? USUAL_BOX_M)[2];
@@ -62,7 +62,10 @@ function behindScreen(
 }
 
 /** What a place below or above the picture costs. */
-function besidePicture({ channel, beside, direction }: Candidate, name: string): readonly Trade[] {
+function besidePicture(
+  { channel, beside, direction }: Candidate,
+  name: string,
+): readonly TradeOff[] {
   if (beside === null) return [];
   const deg = Math.abs(direction.elevationDeg);
   const nearer = beside === 'below' ? 'raised' : 'lowered';
@@ -71,22 +74,22 @@ function besidePicture({ channel, beside, direction }: Candidate, name: string):
 }
 
 /** The worst seat of every row that hears the channel outside its window. */
-function outside(site: Site, place: Candidate, name: string): readonly Trade[] {
-  const channel = site.layout.channels.find(({ label }) => label === place.channel);
+function outside(context: PlacingContext, place: Candidate, name: string): readonly TradeOff[] {
+  const channel = context.layout.channels.find(({ label }) => label === place.channel);
   if (!channel) return [];
   const rows = new Map<string, { readonly seat: number; readonly deg: number }>();
-  for (const { row, seat, position } of site.others) {
+  for (const { row, seat, position } of context.others) {
     const deg = degreesOutside(directionFrom(position, place.position), channel);
     if (deg >= TOLD_DEG && deg > (rows.get(row)?.deg ?? 0)) rows.set(row, { seat, deg });
   }
-  return [...rows].map(([row, { seat, deg }]): Trade => {
-    const number = site.project.seating.rows.findIndex(({ id }) => id === row) + 1;
+  return [...rows].map(([row, { seat, deg }]): TradeOff => {
+    const number = context.project.seating.rows.findIndex(({ id }) => id === row) + 1;
     const text = `Row ${number} hears ${name} up to ${deg.toFixed(0)} degrees outside its window (seat ${seat}).`;
     return { kind: 'outside', channel: place.channel, text, value: deg, unit: 'deg' };
   });
 }
 
-function level({ channel, harm }: Candidate, name: string): readonly Trade[] {
+function level({ channel, harm }: Candidate, name: string): readonly TradeOff[] {
   if (harm.spreadDb < TOLD_DB) return [];
   const text = `${name} is ${harm.spreadDb.toFixed(1)} dB louder at the nearest seat than at the farthest.`;
   return [{ kind: 'level', channel, text, value: harm.spreadDb, unit: 'dB' }];
@@ -97,7 +100,7 @@ function uneven(
   chosen: readonly Candidate[],
   nameOf: (label: string) => string,
   units: LengthUnits,
-): readonly Trade[] {
+): readonly TradeOff[] {
   const twin = chosen.find(({ channel }) => channel === twinOf(place.channel));
   if (!twin || !place.channel.includes('+')) return [];
   const deg = unevenDeg(place.direction, twin.direction);
