@@ -3,35 +3,41 @@
 import type { ReactElement } from 'react';
 import type { ShellMode } from '../../../core/modes/shell-modes';
 import { modeName } from './mode-name';
+import { usePlot } from './plot-area';
+import { inRows, spreadLabels } from './spread-labels';
 
 export interface AxialNamesProps {
   readonly modes: readonly ShellMode[];
-  readonly x: (hz: number) => number;
   /** Base lines to choose from, nearest to the marks first. */
   readonly rows: readonly number[];
 }
 
-/** Half the width of a name, px. */
-const HALF = 10;
+/** Width of a name with the space about it, px. */
+const NAME_PX = 20;
 
-export function AxialNames({ modes, x, rows }: AxialNamesProps): ReactElement {
-  const ends = rows.map(() => -Infinity);
+export function AxialNames({ modes, rows }: AxialNamesProps): ReactElement {
+  const { x, width, height } = usePlot();
+  const axial = modes.filter((mode) => mode.kind === 'axial');
+  const places = spreadLabels(
+    axial.map(({ frequencyHz }) => ({ width: NAME_PX, places: inRows(x(frequencyHz), rows) })),
+    { within: { left: 0, right: width, top: 0, bottom: height } },
+  );
   return (
     <g>
-      {modes
-        .filter((mode) => mode.kind === 'axial')
-        .map((mode) => {
-          const at = x(mode.frequencyHz);
-          const row = ends.findIndex((end) => at - HALF > end);
-          const y = rows[row];
-          if (y === undefined) return null;
-          ends[row] = at + HALF;
-          return (
-            <text key={mode.order.join()} className="mode-name" x={at} y={y} textAnchor="middle">
-              {modeName(mode.order)}
-            </text>
-          );
-        })}
+      {axial.map(({ order }, n) => {
+        const place = places[n];
+        return place ? (
+          <text
+            key={order.join()}
+            className="mode-name"
+            x={place.x}
+            y={place.y}
+            textAnchor="middle"
+          >
+            {modeName(order)}
+          </text>
+        ) : null;
+      })}
     </g>
   );
 }

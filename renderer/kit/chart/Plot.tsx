@@ -3,7 +3,7 @@
  * the chart is walked by keyboard, the walker lies over it.
  */
 
-import { useMemo, type MouseEvent, type ReactElement, type ReactNode, type SVGProps } from 'react';
+import type { MouseEvent, ReactElement, ReactNode, SVGProps } from 'react';
 import { ChartWalker, type ChartWalkerProps } from './ChartWalker';
 import { PlotContext, type PlotArea, type Scale } from './plot-area';
 
@@ -40,14 +40,10 @@ const pointOf = (event: MouseEvent<SVGSVGElement>): PlotPoint => {
 
 export function Plot(props: PlotProps): ReactElement | null {
   const { area, x, y, describe, role = 'img', onPoint, onChoose, walk, pull, children } = props;
-  const { width, height, left, right, top, bottom } = area;
-  const frame = useMemo(
-    () => ({ width, height, left, right, top, bottom, x, y }),
-    [width, height, left, right, top, bottom, x, y],
-  );
+  const { width, height } = area;
   if (width === 0) return null;
   return (
-    <PlotContext value={frame}>
+    <PlotContext value={{ ...area, x, y }}>
       <svg
         width={width}
         height={height}

@@ -4,7 +4,7 @@
  */
 
 import { useEffect, useRef, type ReactElement, type ReactNode, type TdHTMLAttributes } from 'react';
-import { scrollable } from '../../controls/scrollable';
+import { scrollable } from '../controls/scrollable';
 import { previewRow, type Preview } from '../../state/preview';
 import { Figure, type FigureProps } from '../Figure';
 

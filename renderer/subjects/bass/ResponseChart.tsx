@@ -4,19 +4,22 @@
  */
 
 import { scaleLinear, scaleLog } from 'd3-scale';
-import { useState, type MouseEvent, type ReactElement } from 'react';
+import type { ReactElement } from 'react';
 import { assumedText } from '../../../core/analysis/room-field';
 import { RESPONSE_RANGE_HZ, type SeatResponses } from '../../../core/analysis/seat-response';
-import { ChartWalker } from '../../kit/chart/ChartWalker';
-import { useBoxSize } from '../../kit/chart/use-box-size';
+import { Chart } from '../../kit/chart/Chart';
+import { Clipped } from '../../kit/chart/Clipped';
+import { Cursor } from '../../kit/chart/Cursor';
+import { Band, Line, pointsOf, type DataPoint } from '../../kit/chart/Line';
+import { nearestAt, useNearest } from '../../kit/chart/nearest';
+import { Plot } from '../../kit/chart/Plot';
+import { usePlotArea } from '../../kit/chart/plot-area';
+import { Axis, levelTick, Ticks } from '../../kit/chart/Ticks';
 import { seatKey } from '../../state/seat-names';
 import { bandText } from './band-text';
 import { signed } from '../../kit/chart/signed';
 
-const LEFT = 38;
-const RIGHT = 20;
-const TOP = 20;
-const BOTTOM = 22;
+const MARGINS = { left: 38, right: 20, top: 20, bottom: 22 };
 /** Least height of the scale, and steps that it is rounded to, dB. */
 const LEAST_DB = 40;
 const ROUND_DB = 5;
@@ -36,135 +39,82 @@ export interface ResponseChartProps {
 
 export function ResponseChart(props: ResponseChartProps): ReactElement {
   const { responses, seat, frequencyHz, onChoose } = props;
-  const [ref, { width, height }] = useBoxSize<HTMLDivElement>();
-  const [pointed, setPointed] = useState<number | null>(null);
+  const { box, ...area } = usePlotArea(MARGINS);
+  const { width, left, right, top, bottom } = area;
   const { frequenciesHz, seats, spread } = responses;
-  const x = scaleLog(RESPONSE_RANGE_HZ, [LEFT, Math.max(LEFT + 10, width - RIGHT)]);
-  const [low, high] = rangeDb(responses);
-  const y = scaleLinear([low, high], [Math.max(TOP + 10, height - BOTTOM), TOP]);
-  const line = (levels: Float64Array): string =>
-    Array.from(
-      levels,
-      (level, f) =>
-        `${f === 0 ? 'M' : 'L'}${x(frequenciesHz[f] ?? 20).toFixed(1)},${y(level).toFixed(1)}`,
-    ).join('');
-  const pointedAt = (event: MouseEvent<SVGSVGElement>): number | null => {
-    const px = event.clientX - event.currentTarget.getBoundingClientRect().left;
-    const inside = px >= LEFT && px <= width - RIGHT;
-    return inside ? nearest(frequenciesHz, x.invert(px)) : null;
-  };
-  const at = pointed ?? (frequencyHz === null ? null : nearest(frequenciesHz, frequencyHz));
+  const x = scaleLog(RESPONSE_RANGE_HZ, [left, right]);
+  const y = scaleLinear(rangeDb(responses), [bottom, top]);
+  const pointer = useNearest(frequenciesHz, x, area);
+  const at =
+    pointer.at ?? (frequencyHz === null ? null : nearestAt(frequenciesHz, x, x(frequencyHz)));
+  const through = (levels: Float64Array): readonly DataPoint[] => pointsOf(frequenciesHz, levels);
 
   return (
-    <figure className="chart response-chart" aria-label="Response at the seats">
-      <figcaption>
-        <span>Response at the seats, dB</span>
-        <span className="readout" aria-live="polite">
-          {at === null ? describe(responses) : readout(responses, seat, at)}
-        </span>
-      </figcaption>
-      <div ref={ref} className="chart-box">
-        {width > 0 ? (
-          <svg
-            width={width}
-            height={height}
-            role="img"
-            aria-label={`${describe(responses)}. Press to choose a frequency.`}
-            onPointerMove={(event) => setPointed(pointedAt(event))}
-            onPointerLeave={() => setPointed(null)}
-            onClick={(event) => {
-              const found = pointedAt(event);
-              if (found !== null) onChoose(frequenciesHz[found] ?? 20);
-            }}
-          >
-            <defs>
-              <clipPath id="response-plot">
-                <rect
-                  x={LEFT}
-                  y={TOP}
-                  width={Math.max(0, width - RIGHT - LEFT)}
-                  height={Math.max(0, height - BOTTOM - TOP)}
-                />
-              </clipPath>
-            </defs>
-            {TICKS_HZ.map((hz) => (
-              <g key={hz}>
-                <line className="grid" x1={x(hz)} x2={x(hz)} y1={TOP} y2={height - BOTTOM} />
-                <text className="tick-label" x={x(hz)} y={height - 7} textAnchor="middle">
-                  {hz === 200 ? '200 Hz' : hz}
-                </text>
-              </g>
-            ))}
-            {y.ticks(5).map((db) => (
-              <g key={db}>
-                <line className="grid" x1={LEFT} x2={width - RIGHT} y1={y(db)} y2={y(db)} />
-                <text className="tick-label" x={LEFT - 6} y={y(db) + 4} textAnchor="end">
-                  {db > 0 ? `+${db}` : db < 0 ? `−${-db}` : 0}
-                </text>
-              </g>
-            ))}
-            <g clipPath="url(#response-plot)">
-              {spread && seats.length > 1 ? (
-                <polygon
-                  className="spread"
-                  points={[
-                    ...corners(frequenciesHz, spread.highestDb, x, y),
-                    ...corners(frequenciesHz, spread.lowestDb, x, y).reverse(),
-                  ].join(' ')}
-                />
-              ) : null}
-              {seats.map((known) => {
-                const key = seatKey(known);
-                return known.levelDb && key !== seat ? (
-                  <path key={key} className="seat-line" d={line(known.levelDb)} />
-                ) : null;
-              })}
-              {seats
-                .filter((known) => seatKey(known) === seat)
-                .map(({ levelDb }) =>
-                  levelDb ? (
-                    <path key="chosen" className="seat-line chosen" d={line(levelDb)} />
-                  ) : null,
-                )}
-              {spread ? <path className="average-line" d={line(spread.meanDb)} /> : null}
-              {at === null ? null : (
-                <line
-                  className="response-cursor"
-                  x1={x(frequenciesHz[at] ?? 20)}
-                  x2={x(frequenciesHz[at] ?? 20)}
-                  y1={TOP}
-                  y2={height - BOTTOM}
-                />
-              )}
-            </g>
-            <text className="tick-label" x={LEFT} y={TOP - 8}>
-              0 dB: one subwoofer, 1 m away in the open
-            </text>
-            <LineKey
-              x={LEFT + 6}
-              y={height - BOTTOM - 7}
-              several={seats.length > 1 && spread !== null && width > KEY_PX}
+    <Chart
+      className="response-chart"
+      title="Response at the seats"
+      caption={<span>Response at the seats, dB</span>}
+      readout={at === null ? describe(responses) : readout(responses, seat, at)}
+      live
+      box={box}
+    >
+      <Plot
+        area={area}
+        x={x}
+        y={y}
+        describe={`${describe(responses)}. Press to choose a frequency.`}
+        onPoint={(point) => (point ? pointer.pointAt(point.x) : pointer.leave())}
+        onChoose={(point) => {
+          const found = pointer.find(point.x);
+          if (found !== null) onChoose(frequenciesHz[found] ?? 20);
+        }}
+        walk={{
+          label: 'Frequencies from the lowest',
+          count: frequenciesHz.length,
+          at,
+          text: at === null ? '' : readout(responses, seat, at),
+          onWalk: pointer.walkTo,
+          onLeave: pointer.leave,
+          onChoose: (found) => onChoose(frequenciesHz[found] ?? 20),
+        }}
+      >
+        <Ticks along="x" at={TICKS_HZ} text={(hz) => (hz === 200 ? '200 Hz' : hz)} />
+        <Ticks along="y" at={y.ticks(5)} text={levelTick} />
+        <Clipped>
+          {spread && seats.length > 1 ? (
+            <Band
+              className="spread"
+              upper={through(spread.highestDb)}
+              lower={through(spread.lowestDb)}
             />
-            <line
-              className="axis"
-              x1={LEFT}
-              x2={width - RIGHT}
-              y1={height - BOTTOM}
-              y2={height - BOTTOM}
-            />
-          </svg>
-        ) : null}
-        <ChartWalker
-          label="Frequencies from the lowest"
-          count={frequenciesHz.length}
-          at={at}
-          text={at === null ? '' : readout(responses, seat, at)}
-          onWalk={setPointed}
-          onLeave={() => setPointed(null)}
-          onChoose={(found) => onChoose(frequenciesHz[found] ?? 20)}
+          ) : null}
+          {seats.map((known) => {
+            const key = seatKey(known);
+            return known.levelDb && key !== seat ? (
+              <Line key={key} className="seat-line" points={through(known.levelDb)} />
+            ) : null;
+          })}
+          {seats
+            .filter((known) => seatKey(known) === seat)
+            .map(({ levelDb }) =>
+              levelDb ? (
+                <Line key="chosen" className="seat-line chosen" points={through(levelDb)} />
+              ) : null,
+            )}
+          {spread ? <Line className="average-line" points={through(spread.meanDb)} /> : null}
+          {at === null ? null : <Cursor at={frequenciesHz[at] ?? 20} />}
+        </Clipped>
+        <text className="tick-label" x={left} y={top - 8}>
+          0 dB: one subwoofer, 1 m away in the open
+        </text>
+        <LineKey
+          x={left + 6}
+          y={bottom - 7}
+          several={seats.length > 1 && spread !== null && width > KEY_PX}
         />
-      </div>
-    </figure>
+        <Axis />
+      </Plot>
+    </Chart>
   );
 }
 
@@ -192,22 +142,6 @@ function LineKey(props: {
       </text>
     </g>
   );
-}
-
-const corners = (
-  hz: Float64Array,
-  levels: Float64Array,
-  x: (hz: number) => number,
-  y: (db: number) => number,
-): string[] =>
-  Array.from(levels, (level, f) => `${x(hz[f] ?? 20).toFixed(1)},${y(level).toFixed(1)}`);
-
-function nearest(list: Float64Array, hz: number): number {
-  let best = 0;
-  list.forEach((value, n) => {
-    if (Math.abs(Math.log(value / hz)) < Math.abs(Math.log((list[best] ?? 1) / hz))) best = n;
-  });
-  return best;
 }
 
 function rangeDb({ seats }: SeatResponses): readonly [number, number] {

@@ -3,119 +3,108 @@
  * each octave. What lies outside the range of the formulas is hatched.
  */
 
-import { scaleLinear, scaleLog, type ScaleContinuousNumeric } from 'd3-scale';
-import { useId, type ReactElement } from 'react';
+import { scaleLinear, scaleLog } from 'd3-scale';
+import type { ReactElement } from 'react';
 import type { Design } from '../../../core/absorbers/design';
 import { frequencyText } from '../../../core/absorbers/design-notes';
 import type { CurvePoint, Evaluation } from '../../../core/absorbers/evaluate';
 import { bandMark, OCTAVES_HZ } from '../../../core/quantity/bands';
-import { useBoxSize } from '../../kit/chart/use-box-size';
+import { LegendEntry } from '../../kit/Figure';
+import { Chart } from '../../kit/chart/Chart';
+import { NamedLine } from '../../kit/chart/Cursor';
+import { Hatch, useHatch } from '../../kit/chart/Hatch';
+import { Line, type DataPoint } from '../../kit/chart/Line';
+import { Plot } from '../../kit/chart/Plot';
+import { usePlotArea, type PlotArea } from '../../kit/chart/plot-area';
+import { Axis, Ticks } from '../../kit/chart/Ticks';
 import { useEvaluation } from './use-evaluation';
 
-const LEFT = 34;
-const RIGHT = 10;
-const TOP = 25;
-const BOTTOM = 22;
+const MARGINS = { left: 34, right: 10, top: 25, bottom: 22 };
 const LOWEST_HZ = 44.7;
 const HIGHEST_HZ = 11_220;
+/** Width of the words beside the resonance, px. */
+const RESONANCE_PX = 110;
 
 export interface AbsorberChartProps {
   readonly design: Design;
 }
 
 export function AbsorberChart({ design }: AbsorberChartProps): ReactElement {
-  const [ref, { width, height }] = useBoxSize<HTMLDivElement>();
+  const { box, ...area } = usePlotArea(MARGINS);
   const evaluation = useEvaluation(design);
   const [fault] = evaluation.faults;
   return (
-    <figure className="chart absorber-chart" aria-label="Absorption of the design">
-      <figcaption>
-        Absorption
-        <span className="key">
-          <span>
-            <i className="swatch line-diffuse" />
-            diffuse
-          </span>
-          <span>
-            <i className="swatch line-normal" />
-            normal
-          </span>
-          <span>
-            <i className="swatch octave-mean" />
-            octave
-          </span>
-          <span className="key-outside">
-            <i className="swatch outside-range" />
+    <Chart
+      className="absorber-chart"
+      title="Absorption of the design"
+      caption="Absorption"
+      legend={
+        <>
+          <LegendEntry mark="line-diffuse">diffuse</LegendEntry>
+          <LegendEntry mark="line-normal">normal</LegendEntry>
+          <LegendEntry mark="octave-mean">octave</LegendEntry>
+          <LegendEntry mark="outside-range" className="key-outside">
             outside the formulas
-          </span>
-        </span>
-      </figcaption>
-      <div ref={ref} className="chart-box">
-        {fault ? (
-          <p className="bench-no-curve">No curve yet. {fault.sentence}</p>
-        ) : width > 0 ? (
-          <Curve evaluation={evaluation} width={width} height={height} />
-        ) : null}
-      </div>
-      <p className="absorber-caution">
-        Computed, not tested. Mineral fibre irritates: mask, gloves, and cloth over every face.
-        Fire: only materials with a tested class; your local code decides.
-      </p>
-    </figure>
+          </LegendEntry>
+        </>
+      }
+      box={box}
+      foot={
+        <p className="absorber-caution">
+          Computed, not tested. Mineral fibre irritates: mask, gloves, and cloth over every face.
+          Fire: only materials with a tested class; your local code decides.
+        </p>
+      }
+    >
+      {fault ? (
+        <p className="bench-no-curve">No curve yet. {fault.sentence}</p>
+      ) : (
+        <Curve evaluation={evaluation} area={area} />
+      )}
+    </Chart>
   );
 }
 
 interface CurveProps {
   readonly evaluation: Evaluation;
-  readonly width: number;
-  readonly height: number;
+  readonly area: PlotArea;
 }
 
-type Scale = ScaleContinuousNumeric<number, number>;
-
-function Curve({ evaluation, width, height }: CurveProps): ReactElement {
-  const hatch = useId();
+function Curve({ evaluation, area }: CurveProps): ReactElement {
+  const hatch = useHatch();
   const { curve, octaves, resonanceHz } = evaluation;
-  const right = Math.max(LEFT + 10, width - RIGHT);
-  const bottom = Math.max(TOP + 10, height - BOTTOM);
-  const x = scaleLog([LOWEST_HZ, HIGHEST_HZ], [LEFT, right]);
-  const y = scaleLinear([0, 1], [bottom, TOP]);
-  const line = (key: 'diffuse' | 'normal'): string =>
-    curve
-      .map(
-        (point, i) => `${i === 0 ? 'M' : 'L'}${x(point.hz).toFixed(1)},${y(point[key]).toFixed(1)}`,
-      )
-      .join(' ');
+  const { left, right, top, bottom } = area;
+  const x = scaleLog([LOWEST_HZ, HIGHEST_HZ], [left, right]);
+  const y = scaleLinear([0, 1], [bottom, top]);
+  const points = (key: 'diffuse' | 'normal'): readonly DataPoint[] =>
+    curve.map((point) => [point.hz, point[key]]);
   return (
-    <svg width={width} height={height} role="img" aria-label={described(evaluation)}>
-      <defs>
-        <pattern id={hatch} width="6" height="6" patternUnits="userSpaceOnUse">
-          <path className="hatch-faint" d="M-1,7 L7,-1 M-1,1 L1,-1 M5,7 L7,5" />
-        </pattern>
-      </defs>
+    <Plot area={area} x={x} y={y} describe={described(evaluation)}>
+      <Hatch id={hatch.id} ink="faint" />
       {outsideSpans(curve).map(([from, to]) => (
         <rect
           key={from}
-          fill={`url(#${hatch})`}
+          fill={hatch.fill}
           x={x(from)}
           width={x(to) - x(from)}
-          y={TOP}
-          height={bottom - TOP}
+          y={top}
+          height={bottom - top}
         />
       ))}
-      {(bottom - TOP > 110 ? [0.2, 0.4, 0.6, 0.8, 1] : [0.5, 1]).map((value) => (
-        <g key={value}>
-          <line className="grid" x1={LEFT} x2={right} y1={y(value)} y2={y(value)} />
-          <text className="tick-label" x={LEFT - 6} y={y(value) + 4} textAnchor="end">
-            {value.toFixed(1)}
-          </text>
-        </g>
-      ))}
-      {resonanceHz === null ? null : (
-        <Resonance hz={resonanceHz} x={x} bottom={bottom} right={right} />
+      <Ticks
+        along="y"
+        at={bottom - top > 110 ? [0.2, 0.4, 0.6, 0.8, 1] : [0.5, 1]}
+        text={(value) => value.toFixed(1)}
+      />
+      {resonanceHz === null || resonanceHz < LOWEST_HZ ? null : (
+        <NamedLine
+          at={resonanceHz}
+          text={`resonance ${frequencyText(resonanceHz)}`}
+          side={x(resonanceHz) > right - RESONANCE_PX ? 'left' : 'right'}
+        />
       )}
-      <path className="line-normal" d={line('normal')} />
-      <path className="line-diffuse" d={line('diffuse')} />
+      <Line className="line-normal" points={points('normal')} />
+      <Line className="line-diffuse" points={points('diffuse')} />
       {OCTAVES_HZ.map((hz) => {
         const value = octaves[`${hz}`] ?? 0;
         return (
@@ -124,41 +113,12 @@ function Curve({ evaluation, width, height }: CurveProps): ReactElement {
             <text className="point-label" x={x(hz)} y={y(value) - 8} textAnchor="middle">
               {value.toFixed(2)}
             </text>
-            <text className="tick-label" x={x(hz)} y={bottom + 15} textAnchor="middle">
-              {bandMark(hz)}
-            </text>
           </g>
         );
       })}
-      <line className="axis" x1={LEFT} x2={right} y1={bottom} y2={bottom} />
-    </svg>
-  );
-}
-
-interface ResonanceProps {
-  readonly hz: number;
-  readonly x: Scale;
-  readonly bottom: number;
-  readonly right: number;
-}
-
-/** The resonance as a dashed line, told beside it on the side that has room. */
-function Resonance({ hz, x, bottom, right }: ResonanceProps): ReactElement | null {
-  if (hz < LOWEST_HZ) return null;
-  const at = x(hz);
-  const toTheLeft = at > right - 110;
-  return (
-    <g>
-      <line className="schroeder" x1={at} x2={at} y1={TOP} y2={bottom} />
-      <text
-        className="resonance-label"
-        x={toTheLeft ? at - 5 : at + 5}
-        y={TOP - 13}
-        textAnchor={toTheLeft ? 'end' : 'start'}
-      >
-        resonance {frequencyText(hz)}
-      </text>
-    </g>
+      <Ticks along="x" at={OCTAVES_HZ} text={bandMark} lines={false} />
+      <Axis />
+    </Plot>
   );
 }
 

@@ -4,27 +4,27 @@ import type { ReactElement } from 'react';
 import type { DecayBand } from '../../../core/decay/decay';
 import { JUDGED_BY, verdictOf } from '../../../core/decay/verdict';
 import { METHOD_IDS, METHODS, type MethodId } from '../../../core/decay/methods';
+import { usePlot, type Scale } from '../../kit/chart/plot-area';
+import { spreadLabels, textWidthPx, type LabelPlace } from '../../kit/chart/spread-labels';
 import { bandMark } from '../../../core/quantity/bands';
 
 export interface DecayBandMarkProps {
   readonly band: DecayBand;
   /** The method drawn beside Eyring. */
   readonly second: MethodId;
-  readonly at: number;
-  readonly y: (seconds: number) => number;
-  readonly top: number;
-  readonly bottom: number;
   readonly chosen: boolean;
   readonly onChoose: () => void;
-  /** Eyring's times in the octaves before and after, which the label keeps clear of. */
-  readonly neighbours: readonly [number | null, number | null];
+  /** Where Eyring's time stands as a figure; null where there is no place for it. */
+  readonly figureAt: LabelPlace | null;
 }
 
 export function DecayBandMark(props: DecayBandMarkProps): ReactElement {
-  const { band, at, top, bottom, chosen, onChoose } = props;
+  const { band, chosen, onChoose } = props;
+  const { x, top, bottom } = usePlot();
+  const at = x(band.hz);
   return (
     <g className="band-mark" onPointerDown={onChoose}>
-      <rect x={at - 18} y={top} width={36} height={Math.max(0, bottom - top)} fill="transparent">
+      <rect x={at - 18} y={top} width={36} height={bottom - top} fill="transparent">
         <title>{told(band)}</title>
       </rect>
       {chosen ? <line className="chosen-band" x1={at} x2={at} y1={top} y2={bottom} /> : null}
@@ -41,8 +41,9 @@ export function DecayBandMark(props: DecayBandMarkProps): ReactElement {
   );
 }
 
-function Times(props: DecayBandMarkProps): ReactElement {
-  const { band, second, at, y, top, bottom } = props;
+function Times({ band, second, figureAt }: DecayBandMarkProps): ReactElement {
+  const { x, y, top, bottom } = usePlot();
+  const at = x(band.hz);
   const { eyringS, spreadS, coefficientBandS } = band;
   if (eyringS === null || spreadS === null || coefficientBandS === null) {
     return (
@@ -59,7 +60,6 @@ function Times(props: DecayBandMarkProps): ReactElement {
   const runsOut = y(spreadS[1]) < top;
   const [least, most] = [y(coefficientBandS[0]), Math.max(top, y(coefficientBandS[1]))];
   const beside = band.methods[second];
-  const label = labelPlace(eyringS, props.neighbours);
   return (
     <>
       <rect
@@ -86,14 +86,16 @@ function Times(props: DecayBandMarkProps): ReactElement {
       ) : (
         <circle className="point" cx={at} cy={y(eyringS)} r={4} />
       )}
-      <text
-        className="point-label"
-        x={at + label.dx}
-        y={y(eyringS) + label.dy}
-        textAnchor={label.anchor}
-      >
-        {eyringS.toFixed(2)}
-      </text>
+      {figureAt ? (
+        <text
+          className="point-label"
+          x={figureAt.x}
+          y={figureAt.y}
+          textAnchor={figureAt.anchor ?? 'middle'}
+        >
+          {eyringS.toFixed(2)}
+        </text>
+      ) : null}
     </>
   );
 }
@@ -105,14 +107,38 @@ function told(band: DecayBand): string {
   ).join('\n');
 }
 
-/** Where the figure stands clear of the line: under it on the outer side of a slope, over a peak. */
-function labelPlace(
-  time: number,
-  [before, after]: DecayBandMarkProps['neighbours'],
-): { readonly dx: number; readonly dy: number; readonly anchor: 'start' | 'end' } {
-  const rises = after !== null && after > time;
-  const fell = before !== null && before > time;
-  if (!rises && fell) return { dx: -8, dy: 13, anchor: 'end' };
-  if (!rises && before !== null && before < time) return { dx: 8, dy: -5, anchor: 'start' };
-  return { dx: 8, dy: 13, anchor: 'start' };
+/** From the point to its figure: beside it, and under or over it, px. */
+const BESIDE_PX = 8;
+const UNDER_PX = 13;
+const OVER_PX = -5;
+
+/**
+ * Places of Eyring's times as figures, octave by octave: each stands clear of the line, under it on the
+ * outer side of a slope, over a peak, and none over another.
+ */
+export function figurePlaces(
+  bands: readonly DecayBand[],
+  x: Scale,
+  y: Scale,
+  { width, height }: { readonly width: number; readonly height: number },
+): readonly (LabelPlace | null)[] {
+  const figures = bands.map(({ hz, eyringS }, n) => {
+    if (eyringS === null) return { width: 0, places: [] };
+    const at = (side: 'start' | 'end', dy: number): LabelPlace => ({
+      x: x(hz) + (side === 'start' ? BESIDE_PX : -BESIDE_PX),
+      y: y(eyringS) + dy,
+      anchor: side,
+    });
+    const [before, after] = [bands[n - 1]?.eyringS ?? null, bands[n + 1]?.eyringS ?? null];
+    const rises = after !== null && after > eyringS;
+    const wanted =
+      rises || before === null || before === eyringS
+        ? at('start', UNDER_PX)
+        : before > eyringS
+          ? at('end', UNDER_PX)
+          : at('start', OVER_PX);
+    const places = [wanted, at('start', UNDER_PX), at('end', UNDER_PX), at('start', OVER_PX)];
+    return { width: textWidthPx(eyringS.toFixed(2)), places };
+  });
+  return spreadLabels(figures, { within: { left: 0, right: width, top: 0, bottom: height } });
 }

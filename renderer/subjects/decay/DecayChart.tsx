@@ -9,16 +9,20 @@ import type { ReactElement } from 'react';
 import type { Analysis } from '../../../core/analysis/analyze';
 import type { DecayBand } from '../../../core/decay/decay';
 import { METHODS } from '../../../core/decay/methods';
-import { DecayBandMark } from './DecayBandMark';
+import { DecayBandMark, figurePlaces } from './DecayBandMark';
 import { ModalMarks } from './ModalMarks';
-import { useBoxSize } from '../../kit/chart/use-box-size';
+import { LegendEntry } from '../../kit/Figure';
+import { Chart } from '../../kit/chart/Chart';
+import { Clipped } from '../../kit/chart/Clipped';
+import { Hatch, useHatch } from '../../kit/chart/Hatch';
+import { Band, Line, type DataPoint } from '../../kit/chart/Line';
+import { Plot } from '../../kit/chart/Plot';
+import { usePlotArea } from '../../kit/chart/plot-area';
+import { Axis, Ticks } from '../../kit/chart/Ticks';
 import { Term } from '../../glossary/Term';
 import type { TermId } from '../../glossary/terms';
 
-const LEFT = 34;
-const RIGHT = 10;
-const TOP = 20;
-const BOTTOM = 22;
+const MARGINS = { left: 34, right: 10, top: 20, bottom: 22 };
 const LOW_HZ = 21;
 const HIGH_HZ = 11_400;
 /** The spread of the methods may run out of the picture beyond this many times all else. */
@@ -33,28 +37,32 @@ export interface DecayChartProps {
 
 export function DecayChart(props: DecayChartProps): ReactElement {
   const { decay, schroederHz, chosenHz, onChoose } = props;
-  const [ref, { width, height }] = useBoxSize<HTMLDivElement>();
+  const { box, ...area } = usePlotArea(MARGINS);
+  const { width, left, right, top, bottom } = area;
+  const hatch = useHatch();
   const { bands, advice, modal } = decay;
   const second = advice.method === 'arauPuchades' ? 'arauPuchades' : 'sabine';
-  const x = scaleLog([LOW_HZ, HIGH_HZ], [LEFT, Math.max(LEFT + 10, width - RIGHT)]);
-  const y = scaleLinear([0, topS(decay)], [Math.max(TOP, height - BOTTOM), TOP]);
-  const shadedTo = schroederHz === null ? LEFT : Math.max(LEFT, x(schroederHz));
-  const line = (time: (band: DecayBand) => number | null): string =>
-    bands
-      .flatMap((band) => {
-        const seconds = time(band);
-        return seconds === null ? [] : [`${x(band.hz)},${y(seconds)}`];
-      })
-      .map((at, i) => `${i === 0 ? 'M' : 'L'}${at}`)
-      .join(' ');
+  const x = scaleLog([LOW_HZ, HIGH_HZ], [left, right]);
+  const y = scaleLinear([0, topS(decay)], [bottom, top]);
+  const shadedTo = schroederHz === null ? left : Math.max(left, x(schroederHz));
+  const points = (time: (band: DecayBand) => number | null): readonly DataPoint[] =>
+    bands.flatMap((band): readonly DataPoint[] => {
+      const seconds = time(band);
+      return seconds === null ? [] : [[band.hz, seconds]];
+    });
+  const labels = figurePlaces(bands, x, y, area);
   return (
-    <figure className="chart decay-chart" aria-label="Reverberation time per octave">
-      <figcaption>
+    <Chart
+      className="decay-chart"
+      title="Reverberation time per octave"
+      caption={
         <Term id="decayTime">
           <span className="wide-only">How long sound lingers</span>
           <span className="narrow-only">Decay</span>, s
         </Term>
-        <span className="key">
+      }
+      legend={
+        <>
           <Key mark="line-eyring" name="Eyring" term="eyring" />
           <Key
             mark={`line-${second}`}
@@ -64,81 +72,54 @@ export function DecayChart(props: DecayChartProps): ReactElement {
           <Key mark="whisker" name="methods" term="methodSpread" />
           <Key mark="coefficients" name="coefficients" term="coefficientError" />
           <Key mark="corridor" name="target" term="corridor" />
-        </span>
-      </figcaption>
-      <div ref={ref} className="chart-box">
-        {width > 0 ? (
-          <svg width={width} height={height} role="img" aria-label={spoken(decay)}>
-            <defs>
-              <pattern id="outside-method" width="6" height="6" patternUnits="userSpaceOnUse">
-                <path className="hatch-faint" d="M-1,7 L7,-1 M-1,1 L1,-1 M5,7 L7,5" />
-              </pattern>
-              <clipPath id="decay-plot">
-                <rect
-                  x={LEFT}
-                  width={Math.max(0, width - RIGHT - LEFT)}
-                  y={TOP - 6}
-                  height={Math.max(0, height - TOP - BOTTOM + 6)}
-                />
-              </clipPath>
-            </defs>
-            <rect
-              fill="url(#outside-method)"
-              x={LEFT}
-              width={Math.max(0, Math.min(shadedTo, width - RIGHT) - LEFT)}
-              y={TOP}
-              height={Math.max(0, height - TOP - BOTTOM)}
-            />
-            {y.ticks(4).map((seconds) => (
-              <g key={seconds}>
-                <line
-                  className="grid"
-                  x1={LEFT}
-                  x2={width - RIGHT}
-                  y1={y(seconds)}
-                  y2={y(seconds)}
-                />
-                <text className="tick-label" x={LEFT - 5} y={y(seconds) + 4} textAnchor="end">
-                  {seconds.toFixed(1)}
-                </text>
-              </g>
-            ))}
-            <polygon className="corridor" points={corridor(bands, x, y)} />
-            <text className="schroeder-label" x={LEFT + 2} y={11}>
-              {schroederHz === null
-                ? ''
-                : `under ${schroederHz.toFixed(0)} Hz (Schroeder): a guide only`}
-            </text>
-            {modal.length === 0 || width < 370 ? null : (
-              <text className="schroeder-label" x={width - RIGHT} y={11} textAnchor="end">
-                {width > 480 ? 'single modes ' : ''}■ axial ○ {width > 480 ? 'tangential' : 'tang.'}{' '}
-                × {width > 480 ? 'oblique' : 'obl.'}
-              </text>
-            )}
-            <g clipPath="url(#decay-plot)">
-              <path className={`line-${second}`} d={line((band) => band.methods[second])} />
-              <path className="line-eyring" d={line((band) => band.eyringS)} />
-              <ModalMarks modal={modal} x={x} y={y} />
-            </g>
-            {bands.map((band, i) => (
-              <DecayBandMark
-                key={band.hz}
-                band={band}
-                second={second}
-                at={x(band.hz)}
-                y={y}
-                top={TOP}
-                bottom={height - BOTTOM}
-                neighbours={[bands[i - 1]?.eyringS ?? null, bands[i + 1]?.eyringS ?? null]}
-                chosen={band.hz === chosenHz}
-                onChoose={() => onChoose(band.hz)}
-              />
-            ))}
-            <line className="axis" x1={LEFT} x2={width - RIGHT} y1={y(0)} y2={y(0)} />
-          </svg>
-        ) : null}
-      </div>
-    </figure>
+        </>
+      }
+      box={box}
+    >
+      <Plot area={area} x={x} y={y} describe={spoken(decay)}>
+        <Hatch id={hatch.id} ink="faint" />
+        <rect
+          fill={hatch.fill}
+          x={left}
+          width={Math.min(shadedTo, right) - left}
+          y={top}
+          height={bottom - top}
+        />
+        <Ticks along="y" at={y.ticks(4)} text={(seconds) => seconds.toFixed(1)} offset={5} />
+        <Band
+          className="corridor"
+          upper={points((band) => band.highS)}
+          lower={points((band) => band.lowS)}
+        />
+        <text className="plot-note" x={left + 2} y={11}>
+          {schroederHz === null
+            ? ''
+            : `under ${schroederHz.toFixed(0)} Hz (Schroeder): a guide only`}
+        </text>
+        {modal.length === 0 || width < 370 ? null : (
+          <text className="plot-note" x={right} y={11} textAnchor="end">
+            {width > 480 ? 'single modes ' : ''}■ axial ○ {width > 480 ? 'tangential' : 'tang.'} ×{' '}
+            {width > 480 ? 'oblique' : 'obl.'}
+          </text>
+        )}
+        <Clipped above={6}>
+          <Line className={`line-${second}`} points={points((band) => band.methods[second])} />
+          <Line className="line-eyring" points={points((band) => band.eyringS)} />
+          <ModalMarks modal={modal} />
+        </Clipped>
+        {bands.map((band, n) => (
+          <DecayBandMark
+            key={band.hz}
+            band={band}
+            second={second}
+            figureAt={labels[n] ?? null}
+            chosen={band.hz === chosenHz}
+            onChoose={() => onChoose(band.hz)}
+          />
+        ))}
+        <Axis at={0} />
+      </Plot>
+    </Chart>
   );
 }
 
@@ -148,10 +129,9 @@ function Key(props: {
   readonly term: TermId;
 }): ReactElement {
   return (
-    <span>
-      <i className={`swatch ${props.mark}`} />
+    <LegendEntry mark={props.mark}>
       <Term id={props.term}>{props.name}</Term>
-    </span>
+    </LegendEntry>
   );
 }
 
@@ -166,20 +146,6 @@ function topS({ bands, modal, advice }: Analysis['decay']): number {
   const most = Math.max(0.35, ...judged, ...modal.map((mode) => mode.decayS));
   const spread = Math.max(0, ...bands.map((band) => band.spreadS?.[1] ?? 0));
   return Math.max(most, Math.min(spread, most * CLIP)) * 1.12;
-}
-
-function corridor(
-  bands: readonly DecayBand[],
-  x: (hz: number) => number,
-  y: (seconds: number) => number,
-): string {
-  const upper = bands.flatMap((band) =>
-    band.highS === null ? [] : [`${x(band.hz)},${y(band.highS)}`],
-  );
-  const lower = bands.flatMap((band) =>
-    band.lowS === null ? [] : [`${x(band.hz)},${y(band.lowS)}`],
-  );
-  return [...upper, ...lower.reverse()].join(' ');
 }
 
 /** The chart in words. */

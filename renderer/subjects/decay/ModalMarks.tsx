@@ -4,14 +4,14 @@ import type { ReactElement } from 'react';
 import type { ModalDecay } from '../../../core/modes/modal-decay';
 import { modeKind } from '../../../core/modes/shell-modes';
 import { modeName } from '../../kit/chart/mode-name';
+import { usePlot } from '../../kit/chart/plot-area';
 
 export interface ModalMarksProps {
   readonly modal: readonly ModalDecay[];
-  readonly x: (hz: number) => number;
-  readonly y: (seconds: number) => number;
 }
 
-export function ModalMarks({ modal, x, y }: ModalMarksProps): ReactElement {
+export function ModalMarks({ modal }: ModalMarksProps): ReactElement {
+  const { x, y } = usePlot();
   return (
     <g className="modal-marks">
       {modal.map((mode) => {

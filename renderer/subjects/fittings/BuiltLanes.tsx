@@ -4,24 +4,23 @@
  */
 
 import { scaleLinear } from 'd3-scale';
-import { useState, type MouseEvent, type ReactElement } from 'react';
+import { useState, type ReactElement } from 'react';
 import type { RoomMode, NamedModes } from '../../../core/analysis/named-modes';
 import { modeKind, type ModeOrder, type ShellMode } from '../../../core/modes/shell-modes';
 import { builtMeant, usePainted, type Painted } from '../../pressure/painted';
 import { AxialNames } from '../../kit/chart/AxialNames';
-import { ChartWalker } from '../../kit/chart/ChartWalker';
+import { Chart } from '../../kit/chart/Chart';
 import { builtModeName, modeName } from '../../kit/chart/mode-name';
 import { Solving } from './Solving';
-import { tickCount } from '../../kit/chart/tick-count';
-import { useBoxSize } from '../../kit/chart/use-box-size';
+import { nearestAt } from '../../kit/chart/nearest';
+import { Plot, type PlotPoint } from '../../kit/chart/Plot';
+import { usePlot, usePlotArea } from '../../kit/chart/plot-area';
+import { Ticks, tickCount } from '../../kit/chart/Ticks';
 import { signed } from '../../kit/chart/signed';
 
-const LEFT = 92;
-const RIGHT = 20;
-const TOP = 32;
-const BOTTOM = 24;
+const MARGINS = { left: 92, right: 20, top: 32, bottom: 24 };
 /** Reach of the pointer, px. */
-const REACH = 10;
+const REACH_PX = 10;
 
 export interface BuiltLanesProps {
   readonly shell: readonly ShellMode[];
@@ -36,24 +35,20 @@ interface Pointed {
 }
 
 export function BuiltLanes({ shell, built, limitHz }: BuiltLanesProps): ReactElement {
-  const [ref, { width, height }] = useBoxSize<HTMLDivElement>();
+  const { box, ...area } = usePlotArea(MARGINS);
+  const { left, right, top, bottom } = area;
   const [pointed, setPointed] = useState<Pointed | null>(null);
   const { painted, choose } = usePainted();
-  const x = scaleLinear([0, limitHz], [LEFT, Math.max(LEFT + 10, width - RIGHT)]);
-  const axis = height - BOTTOM;
-  const lane = Math.max(10, (axis - TOP) * 0.3);
+  const x = scaleLinear([0, limitHz], [left, right]);
+  const lane = Math.max(10, (bottom - top) * 0.3);
   const shown = shell.filter((mode) => mode.frequencyHz <= limitHz);
   const modes = built?.modes ?? [];
 
-  const point = (px: number, py: number): Pointed | null => {
-    const below = built !== null && py > (TOP + axis) / 2;
+  const pointedAt = (at: PlotPoint): Pointed | null => {
+    const below = built !== null && at.y > (top + bottom) / 2;
     const nearest = <T extends { readonly frequencyHz: number }>(list: readonly T[]): T | null => {
-      let best: T | null = null;
-      for (const mode of list) {
-        const off = Math.abs(x(mode.frequencyHz) - px);
-        if (off < REACH && off < Math.abs(x(best?.frequencyHz ?? 1e6) - px)) best = mode;
-      }
-      return best;
+      const hz = list.map(({ frequencyHz }) => frequencyHz);
+      return list[nearestAt(hz, x, at.x, REACH_PX) ?? -1] ?? null;
     };
     const mode = below ? nearest(modes) : null;
     if (mode) return pointedBuilt(mode);
@@ -64,10 +59,6 @@ export function BuiltLanes({ shell, built, limitHz }: BuiltLanesProps): ReactEle
       painted: { kind: 'mode', of: 'shell', frequencyHz, order },
       text: `plain shell ${frequencyHz.toFixed(1)} Hz  ${modeName(order)}  ${kind}`,
     };
-  };
-  const pointedAt = (event: MouseEvent<SVGSVGElement>): Pointed | null => {
-    const box = event.currentTarget.getBoundingClientRect();
-    return point(event.clientX - box.left, event.clientY - box.top);
   };
   const walked =
     pointed?.painted.of === 'built'
@@ -80,89 +71,86 @@ export function BuiltLanes({ shell, built, limitHz }: BuiltLanesProps): ReactEle
     painted?.kind === 'mode' && painted.of === 'shell' && painted.order?.join() === order.join();
 
   return (
-    <figure className="chart built-lanes" aria-label="Modes as built">
-      <figcaption>
-        Modes as built
-        <Solving />
-        <span className="readout" aria-live="polite">
-          {pointed?.text ??
-            (built
-              ? `${modes.length} to ${built.shape.limitHz} Hz, each within ${built.errorPercent.toFixed(2)} %`
-              : `${shown.length} of the plain shell`)}
-        </span>
-      </figcaption>
-      <div ref={ref} className="chart-box">
-        {width > 0 ? (
-          <svg
-            width={width}
-            height={height}
-            role="img"
-            aria-label={spoken(shown, built)}
-            onPointerMove={(event) => setPointed(pointedAt(event))}
-            onPointerLeave={() => setPointed(null)}
-            onClick={(event) => {
-              const found = pointedAt(event);
-              if (found) choose(found.painted);
-            }}
-          >
-            {x.ticks(tickCount(width - LEFT - RIGHT, limitHz / 20)).map((hz) => (
-              <g key={hz}>
-                <line className="grid" x1={x(hz)} x2={x(hz)} y1={TOP} y2={axis} />
-                <text className="tick-label" x={x(hz)} y={height - 8} textAnchor="middle">
-                  {hz === limitHz ? `${hz} Hz` : hz}
-                </text>
-              </g>
-            ))}
-            {[TOP, axis].map((y) => (
-              <line key={y} className="axis" x1={LEFT} x2={width - RIGHT} y1={y} y2={y} />
-            ))}
-            <text className="lane-label" x={LEFT - 8} y={TOP + 16} textAnchor="end">
-              <tspan className="lane-count">{shown.length}</tspan> shell
-            </text>
-            <text className="lane-label" x={LEFT - 8} y={axis - 6} textAnchor="end">
-              <tspan className="lane-count">{built ? modes.length : '…'}</tspan> as built
-            </text>
-            {shown.map(({ order, frequencyHz, kind }) => (
-              <line
-                key={order.join()}
-                className={`mode mode-${kind}${isChosen(order) ? ' chosen' : isPointed('shell', frequencyHz)}`}
-                x1={x(frequencyHz)}
-                x2={x(frequencyHz)}
-                y1={TOP}
-                y2={TOP + lane * TALL[kind]}
-              />
-            ))}
-            <AxialNames modes={shown} x={x} rows={[TOP - 6, TOP - 18]} />
-            {modes.map((mode, n) => (
-              <BuiltMark
-                key={n}
-                mode={mode}
-                x={x}
-                top={TOP}
-                bottom={axis}
-                lane={lane}
-                marked={n === meant ? ' chosen' : isPointed('built', mode.frequencyHz)}
-              />
-            ))}
-          </svg>
-        ) : null}
-        <ChartWalker
-          label="Modes as built, from the lowest"
-          count={modes.length}
-          at={walked === -1 ? null : walked}
-          text={pointed?.text ?? ''}
-          onWalk={(at) => {
+    <Chart
+      className="built-lanes"
+      title="Modes as built"
+      caption={
+        <>
+          Modes as built
+          <Solving />
+        </>
+      }
+      readout={
+        pointed?.text ??
+        (built
+          ? `${modes.length} to ${built.shape.limitHz} Hz, each within ${built.errorPercent.toFixed(2)} %`
+          : `${shown.length} of the plain shell`)
+      }
+      live
+      box={box}
+    >
+      <Plot
+        area={area}
+        x={x}
+        y={(share) => top + share * (bottom - top)}
+        describe={spoken(shown, built)}
+        onPoint={(at) => setPointed(at && pointedAt(at))}
+        onChoose={(at) => {
+          const found = pointedAt(at);
+          if (found) choose(found.painted);
+        }}
+        walk={{
+          label: 'Modes as built, from the lowest',
+          count: modes.length,
+          at: walked === -1 ? null : walked,
+          text: pointed?.text ?? '',
+          onWalk: (at) => {
             const mode = modes[at];
             setPointed(mode ? pointedBuilt(mode) : null);
-          }}
-          onLeave={() => setPointed(null)}
-          onChoose={(at) => {
+          },
+          onLeave: () => setPointed(null),
+          onChoose: (at) => {
             const mode = modes[at];
             if (mode) choose(pointedBuilt(mode).painted);
-          }}
+          },
+        }}
+      >
+        <Ticks
+          along="x"
+          at={x.ticks(tickCount(right - left, limitHz / 20))}
+          text={(hz) => (hz === limitHz ? `${hz} Hz` : hz)}
+          offset={16}
         />
-      </div>
-    </figure>
+        {[top, bottom].map((y) => (
+          <line key={y} className="axis" x1={left} x2={right} y1={y} y2={y} />
+        ))}
+        <text className="lane-label" x={left - 8} y={top + 16} textAnchor="end">
+          <tspan className="lane-count">{shown.length}</tspan> shell
+        </text>
+        <text className="lane-label" x={left - 8} y={bottom - 6} textAnchor="end">
+          <tspan className="lane-count">{built ? modes.length : '…'}</tspan> as built
+        </text>
+        {shown.map(({ order, frequencyHz, kind }) => (
+          <line
+            key={order.join()}
+            className={`mode mode-${kind}${isChosen(order) ? ' chosen' : isPointed('shell', frequencyHz)}`}
+            x1={x(frequencyHz)}
+            x2={x(frequencyHz)}
+            y1={top}
+            y2={top + lane * TALL[kind]}
+          />
+        ))}
+        <AxialNames modes={shown} rows={[top - 6, top - 18]} />
+        {modes.map((mode, n) => (
+          <BuiltMark
+            key={n}
+            mode={mode}
+            lane={lane}
+            marked={n === meant ? ' chosen' : isPointed('built', mode.frequencyHz)}
+          />
+        ))}
+      </Plot>
+    </Chart>
   );
 }
 
@@ -178,13 +166,11 @@ const TALL = { axial: 1, tangential: 0.75, oblique: 0.5 } as const;
 
 function BuiltMark(props: {
   readonly mode: RoomMode;
-  readonly x: (hz: number) => number;
-  readonly top: number;
-  readonly bottom: number;
   readonly lane: number;
   readonly marked: string;
 }): ReactElement {
-  const { mode, x, top, bottom, lane, marked } = props;
+  const { mode, lane, marked } = props;
+  const { x, top, bottom } = usePlot();
   const { likeShell, frequencyHz, shiftHz } = mode;
   const at = x(frequencyHz);
   const kind = likeShell ? modeKind(likeShell) : 'tangential';

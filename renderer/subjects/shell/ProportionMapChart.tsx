@@ -9,15 +9,15 @@ import { bayOf } from '../../../core/proportions/bay';
 import { MAP_RANGE } from '../../../core/proportions/map';
 import { snapLength } from '../../../core/quantity/carpenter-step';
 import type { Bay, ShellSize } from '../../../core/room/project';
-import { useBoxSize } from '../../kit/chart/use-box-size';
+import { Chart } from '../../kit/chart/Chart';
+import { Plot } from '../../kit/chart/Plot';
+import { usePlotArea } from '../../kit/chart/plot-area';
 import { Failure } from '../../kit/controls/Failure';
 import { useAnalysis, useProject, useSession } from '../../state/session';
-import { BayFrame, MAP_MARGIN, MapAxes, PublishedMarks } from './map-frame';
+import { BayFrame, MAP_MARGINS, MapAxes, PublishedMarks } from './map-frame';
 import { MapShade } from './MapShade';
 import { useProportionMap } from './use-proportion-map';
 import { Term } from '../../glossary/Term';
-
-const { left: LEFT, right: RIGHT, top: TOP, bottom: BOTTOM } = MAP_MARGIN;
 
 let gestureCount = 0;
 
@@ -31,10 +31,11 @@ export function ProportionMapChart(): ReactElement {
   const units = useSession((session) => session.units);
   const bay = held ?? bayOf(project, units);
   const { map, progress, failed, retry } = useProportionMap(size.height, air.speedOfSoundMS);
-  const [ref, box] = useBoxSize<HTMLDivElement>();
+  const { box, ...area } = usePlotArea(MAP_MARGINS);
+  const { left, right, top, bottom } = area;
   const gesture = useRef<string | null>(null);
-  const x = scaleLinear(MAP_RANGE.width, [LEFT, Math.max(LEFT + 10, box.width - RIGHT)]);
-  const y = scaleLinear(MAP_RANGE.length, [box.height - BOTTOM, TOP]);
+  const x = scaleLinear(MAP_RANGE.width, [left, right]);
+  const y = scaleLinear(MAP_RANGE.length, [bottom, top]);
   const at = { x: x(size.width / size.height), y: y(size.length / size.height) };
 
   const moveTo = (width: number, length: number, name: string): void =>
@@ -42,9 +43,9 @@ export function ProportionMapChart(): ReactElement {
 
   const onPointerMove = (event: PointerEvent<SVGSVGElement>): void => {
     if (gesture.current === null) return;
-    const area = event.currentTarget.getBoundingClientRect();
-    const width = x.invert(event.clientX - area.left) * size.height;
-    const length = y.invert(event.clientY - area.top) * size.height;
+    const picture = event.currentTarget.getBoundingClientRect();
+    const width = x.invert(event.clientX - picture.left) * size.height;
+    const length = y.invert(event.clientY - picture.top) * size.height;
     moveTo(width, length, gesture.current);
   };
 
@@ -67,63 +68,63 @@ export function ProportionMapChart(): ReactElement {
   };
 
   return (
-    <figure className="chart" aria-label="Map of proportions">
-      <figcaption>
-        <Term id="proportions">Map of proportions</Term>
-        <span className="readout" aria-live="polite">
-          {progress === null
-            ? `here ${(modes.spacing.unevenness.value ?? 0).toFixed(0)} Hz uneven`
-            : `computing ${(100 * progress).toFixed(0)} %`}
-        </span>
-        {failed ? <Failure sentence={failed} again="Try again" onAgain={retry} /> : null}
-      </figcaption>
-      <div ref={ref} className="chart-box map-box">
-        {box.width > 0 ? (
-          <>
-            <MapShade
-              map={map}
-              left={LEFT}
-              top={TOP}
-              width={Math.max(1, box.width - LEFT - RIGHT)}
-              height={Math.max(1, box.height - TOP - BOTTOM)}
-            />
-            <svg
-              width={box.width}
-              height={box.height}
-              role="group"
-              aria-label="Width over height across, length over height up"
-              onPointerDown={(event) => {
-                gestureCount += 1;
-                gesture.current = `map-${gestureCount}`;
-                hold(bay);
-                event.currentTarget.setPointerCapture(event.pointerId);
-                onPointerMove(event);
-              }}
-              onPointerMove={onPointerMove}
-              onPointerUp={letGo}
-              onPointerCancel={letGo}
-            >
-              <MapAxes x={x} y={y} width={box.width} height={box.height} />
-              <PublishedMarks x={x} y={y} />
-              <BayFrame bay={bay} heightM={size.height} x={x} y={y} />
-              <g
-                className="map-room"
-                tabIndex={0}
-                role="slider"
-                aria-label="Room on the map; arrow keys change width and length"
-                aria-valuenow={Number((size.width / size.height).toFixed(2))}
-                aria-valuetext={`width ${(size.width / size.height).toFixed(2)}, length ${(size.length / size.height).toFixed(2)} times the height`}
-                onKeyDown={onKeyDown}
-              >
-                <circle cx={at.x} cy={at.y} r={13} fill="transparent" />
-                <circle className="map-ring" cx={at.x} cy={at.y} r={7} />
-                <circle className="map-dot" cx={at.x} cy={at.y} r={1.8} />
-              </g>
-            </svg>
-          </>
-        ) : null}
-      </div>
-    </figure>
+    <Chart
+      title="Map of proportions"
+      caption={
+        <>
+          <Term id="proportions">Map of proportions</Term>
+          {failed ? <Failure sentence={failed} again="Try again" onAgain={retry} /> : null}
+        </>
+      }
+      readout={
+        progress === null
+          ? `here ${(modes.spacing.unevenness.value ?? 0).toFixed(0)} Hz uneven`
+          : `computing ${(100 * progress).toFixed(0)} %`
+      }
+      live
+      box={box}
+      boxClass="map-box"
+    >
+      {area.width > 0 ? (
+        <MapShade map={map} left={left} top={top} width={right - left} height={bottom - top} />
+      ) : null}
+      <Plot
+        area={area}
+        x={x}
+        y={y}
+        role="group"
+        describe="Width over height across, length over height up"
+        pull={{
+          onPointerDown: (event) => {
+            gestureCount += 1;
+            gesture.current = `map-${gestureCount}`;
+            hold(bay);
+            event.currentTarget.setPointerCapture(event.pointerId);
+            onPointerMove(event);
+          },
+          onPointerMove,
+          onPointerUp: letGo,
+          onPointerCancel: letGo,
+        }}
+      >
+        <MapAxes across={x.ticks(Math.max(2, Math.floor(area.width / 55)))} up={y.ticks(5)} />
+        <PublishedMarks />
+        <BayFrame bay={bay} heightM={size.height} />
+        <g
+          className="map-room"
+          tabIndex={0}
+          role="slider"
+          aria-label="Room on the map; arrow keys change width and length"
+          aria-valuenow={Number((size.width / size.height).toFixed(2))}
+          aria-valuetext={`width ${(size.width / size.height).toFixed(2)}, length ${(size.length / size.height).toFixed(2)} times the height`}
+          onKeyDown={onKeyDown}
+        >
+          <circle cx={at.x} cy={at.y} r={13} fill="transparent" />
+          <circle className="map-ring" cx={at.x} cy={at.y} r={7} />
+          <circle className="map-dot" cx={at.x} cy={at.y} r={1.8} />
+        </g>
+      </Plot>
+    </Chart>
   );
 }
 

@@ -1,50 +1,36 @@
 /** What stands on the map of proportions beside the room: axes, key, rules, published ratios, the bay. */
 
-import type { ScaleLinear } from 'd3-scale';
 import type { ReactElement } from 'react';
 import { MAP_RANGE } from '../../../core/proportions/map';
 import { AREA_OUTLINE, GOOD_RATIOS } from '../../../core/proportions/proportion-rules';
 import type { Bay } from '../../../core/room/project';
+import { usePlot } from '../../kit/chart/plot-area';
+import { Ticks } from '../../kit/chart/Ticks';
 import { FULL_SHADE, FULL_SHADE_HZ } from './MapShade';
 
 /** Space around the shaded field, px. */
-export const MAP_MARGIN = { left: 40, right: 12, top: 22, bottom: 34 } as const;
-
-type Scale = ScaleLinear<number, number>;
+export const MAP_MARGINS = { left: 40, right: 12, top: 22, bottom: 34 };
 
 interface MapAxesProps {
-  readonly x: Scale;
-  readonly y: Scale;
-  readonly width: number;
-  readonly height: number;
+  /** Ratios with a figure. */
+  readonly across: readonly number[];
+  readonly up: readonly number[];
 }
 
-export function MapAxes({ x, y, width, height }: MapAxesProps): ReactElement {
+export function MapAxes({ across, up }: MapAxesProps): ReactElement {
+  const { width, height, left, right } = usePlot();
+  const text = (ratio: number): string => ratio.toFixed(1);
   return (
     <>
-      {x.ticks(Math.max(2, Math.floor(width / 55))).map((ratio) => (
-        <text key={ratio} className="tick-label" x={x(ratio)} y={height - 19} textAnchor="middle">
-          {ratio.toFixed(1)}
-        </text>
-      ))}
-      {y.ticks(5).map((ratio) => (
-        <text
-          key={ratio}
-          className="tick-label"
-          x={MAP_MARGIN.left - 6}
-          y={y(ratio) + 4}
-          textAnchor="end"
-        >
-          {ratio.toFixed(1)}
-        </text>
-      ))}
-      <text className="tick-label" x={width - MAP_MARGIN.right} y={height - 4} textAnchor="end">
+      <Ticks along="x" at={across} text={text} lines={false} />
+      <Ticks along="y" at={up} text={text} lines={false} />
+      <text className="tick-label" x={right} y={height - 4} textAnchor="end">
         width / height
       </text>
       <text className="tick-label" x={4} y={14}>
         length / height, at this ceiling
       </text>
-      <ShadeKey left={MAP_MARGIN.left} top={height - 13} named={width > 270} />
+      <ShadeKey left={left} top={height - 13} named={width > 270} />
     </>
   );
 }
@@ -81,7 +67,8 @@ function ShadeKey({ left, top, named }: ShadeKeyProps): ReactElement {
 }
 
 /** Rules and ratios that look at proportions alone. */
-export function PublishedMarks({ x, y }: { readonly x: Scale; readonly y: Scale }): ReactElement {
+export function PublishedMarks(): ReactElement {
+  const { x, y } = usePlot();
   const corners = (points: readonly (readonly [number, number])[]): string =>
     points.map(([w, l]) => `${x(w)},${y(l)}`).join(' ');
   return (
@@ -118,12 +105,11 @@ function inequalityCorners(): readonly (readonly [number, number])[] {
 interface BayFrameProps {
   readonly bay: Bay;
   readonly heightM: number;
-  readonly x: (ratio: number) => number;
-  readonly y: (ratio: number) => number;
 }
 
 /** What the bay allows at the present height. */
-export function BayFrame({ bay, heightM, x, y }: BayFrameProps): ReactElement {
+export function BayFrame({ bay, heightM }: BayFrameProps): ReactElement {
+  const { x, y } = usePlot();
   const left = x(bay.least.width / heightM);
   const top = y(bay.largest.length / heightM);
   return (

@@ -4,20 +4,23 @@
  */
 
 import { scaleLinear } from 'd3-scale';
-import type { MouseEvent, ReactElement } from 'react';
+import type { ReactElement } from 'react';
 import { faceName } from '../../../core/room/faces';
 import { TOLD_MS, type SeatReflection } from '../../../core/reflections/early-at-seat';
 import { EARLY_LIMIT, EARLY_LIMIT_SOURCE } from '../../../core/reflections/early-limit';
 import { levelText } from './early-reflections';
-import { labelRows, textWidthPx } from '../../kit/chart/label-rows';
-import { useBoxSize } from '../../kit/chart/use-box-size';
+import { Source } from '../../kit/Note';
+import { Chart } from '../../kit/chart/Chart';
+import { Plot, type PlotPoint } from '../../kit/chart/Plot';
+import { usePlotArea } from '../../kit/chart/plot-area';
+import { spreadLabels, textWidthPx } from '../../kit/chart/spread-labels';
+import { levelTick, Ticks } from '../../kit/chart/Ticks';
 
-const LEFT = 38;
-const RIGHT = 14;
-const ROW_PX = 14;
-const ROWS = 3;
-const TOP = 6 + ROWS * ROW_PX;
-const BOTTOM = 22;
+/** Base lines of the names over the plot, px. */
+const ROWS_PX = [11, 25, 39];
+const MARGINS = { left: 38, right: 14, top: 48, bottom: 22 };
+/** Least space between two names in a row, px. */
+const BETWEEN_PX = 7;
 /** Between a stem and its name, px. */
 const FLAG_PX = 4;
 const LOWEST_DB = -30;
@@ -37,9 +40,8 @@ export interface EarlyChartProps {
 
 export function EarlyChart(props: EarlyChartProps): ReactElement {
   const { of, reflections, face, onChoose, onPoint } = props;
-  const [ref, { width, height }] = useBoxSize<HTMLDivElement>();
-  const [left, right] = [LEFT, Math.max(LEFT + 10, width - RIGHT)];
-  const [top, bottom] = [TOP, Math.max(TOP + 10, height - BOTTOM)];
+  const { box, ...area } = usePlotArea(MARGINS);
+  const { width, left, right, top, bottom } = area;
   const x = scaleLinear([0, TOLD_MS], [left, right]);
   const y = scaleLinear([LOWEST_DB, 0], [bottom, top]);
   const [limitX, limitY] = [x(EARLY_LIMIT.withinMs), y(EARLY_LIMIT.levelDb)];
@@ -50,111 +52,76 @@ export function EarlyChart(props: EarlyChartProps): ReactElement {
     y: y(Math.max(LOWEST_DB, reflection.levelDb)),
   }));
   // Names fly to the right of their stems like flags, the earliest highest: no stem crosses a name.
-  const names = labelRows(
-    stems.map((stem) => ({ text: stem.text, x: stem.x + FLAG_PX + textWidthPx(stem.text) / 2 })),
-    ROWS,
-    [left, width - 2],
-  ).map(({ x: middleX, row }, n) =>
-    row === null
-      ? null
-      : { x: middleX - textWidthPx(stems[n]?.text ?? '') / 2, y: 11 + row * ROW_PX },
+  const names = spreadLabels(
+    stems.map((stem) => ({
+      width: textWidthPx(stem.text),
+      places: ROWS_PX.map((y) => ({ x: stem.x + FLAG_PX, y, anchor: 'start' })),
+    })),
+    { within: { left, right: width - 2, top: -1, bottom: top }, gap: BETWEEN_PX },
   );
-  const nearest = (event: MouseEvent<SVGSVGElement>): string | null => {
-    const box = event.currentTarget.getBoundingClientRect();
+  const nearest = (at: PlotPoint): string | null => {
     const away = (stem: { readonly x: number; readonly y: number }): number =>
-      Math.hypot(
-        event.clientX - box.left - stem.x,
-        // The whole stem can be pressed, not its mark alone.
-        Math.min(0, event.clientY - box.top - stem.y),
-      );
+      // The whole stem can be pressed, not its mark alone.
+      Math.hypot(at.x - stem.x, Math.min(0, at.y - stem.y));
     const [first] = [...stems].sort((a, b) => away(a) - away(b));
     return first && away(first) <= REACH_PX ? first.reflection.hit.face : null;
   };
   return (
-    <figure className="chart early-chart" aria-label="First reflections">
-      <figcaption title={METHOD}>
-        <span>First reflections, dB</span>
-        <span className="readout">BS.1116 (from memory)</span>
-      </figcaption>
-      <div ref={ref} className="chart-box">
-        {width > 0 ? (
-          <svg
-            width={width}
-            height={height}
-            role="img"
-            aria-label={`${of}, against the direct sound: ${reflections.map(told).join(', ') || 'no early reflection'}. Press one to choose it.`}
-            onPointerMove={(event) => onPoint(nearest(event))}
-            onPointerLeave={() => onPoint(null)}
-            onClick={(event) => {
-              const chosen = nearest(event);
-              if (chosen !== null) onChoose(chosen);
-            }}
-          >
-            <rect
-              className="over-limit"
-              x={left}
-              y={top}
-              width={limitX - left}
-              height={limitY - top}
-            />
-            {[0, 5, 10, 15, TOLD_MS].map((ms) => (
-              <g key={ms}>
-                <line className="grid" x1={x(ms)} x2={x(ms)} y1={top} y2={bottom} />
-                <text
-                  className="tick-label"
-                  x={ms === TOLD_MS ? right + RIGHT - 2 : x(ms)}
-                  y={height - 7}
-                  textAnchor={ms === TOLD_MS ? 'end' : 'middle'}
-                >
-                  {ms === 0 ? 'direct 0' : ms === TOLD_MS ? `${ms} ms` : ms}
-                </text>
-              </g>
-            ))}
-            {[0, -10, -20, LOWEST_DB].map((db) => (
-              <g key={db}>
-                <line
-                  className={db === LOWEST_DB ? 'axis' : 'grid'}
-                  x1={left}
-                  x2={right}
-                  y1={y(db)}
-                  y2={y(db)}
-                />
-                <text className="tick-label" x={left - 6} y={y(db) + 4} textAnchor="end">
-                  {db < 0 ? `−${-db}` : 0}
-                </text>
-              </g>
-            ))}
-            <path className="limit-step" d={`M${left},${limitY} H${limitX} V${top}`} />
-            <line className="direct" x1={left} x2={left} y1={top} y2={bottom} />
-            <text className="plot-word" x={limitX - 5} y={limitY + 13} textAnchor="end">
-              limit
+    <Chart
+      className="early-chart"
+      title="First reflections"
+      caption={<Source of="First reflections, dB">{METHOD}</Source>}
+      readout="BS.1116 (from memory)"
+      box={box}
+    >
+      <Plot
+        area={area}
+        x={x}
+        y={y}
+        describe={`${of}, against the direct sound: ${reflections.map(told).join(', ') || 'no early reflection'}. Press one to choose it.`}
+        onPoint={(at) => onPoint(at && nearest(at))}
+        onChoose={(at) => {
+          const chosen = nearest(at);
+          if (chosen !== null) onChoose(chosen);
+        }}
+      >
+        <rect className="over-limit" x={left} y={top} width={limitX - left} height={limitY - top} />
+        <Ticks
+          along="x"
+          at={[0, 5, 10, 15, TOLD_MS]}
+          text={(ms) => (ms === 0 ? 'direct 0' : ms === TOLD_MS ? `${ms} ms` : ms)}
+          lastAtEdge
+        />
+        <Ticks along="y" at={[0, -10, -20, LOWEST_DB]} text={levelTick} axisAt={LOWEST_DB} />
+        <path className="limit-step" d={`M${left},${limitY} H${limitX} V${top}`} />
+        <line className="direct" x1={left} x2={left} y1={top} y2={bottom} />
+        <text className="plot-word" x={limitX - 5} y={limitY + 13} textAnchor="end">
+          limit
+        </text>
+        {stems.map((stem, n) => (
+          <Stem
+            key={stem.reflection.hit.face}
+            {...stem}
+            bottom={bottom}
+            nameY={names[n]?.y ?? null}
+            face={face}
+          />
+        ))}
+        {stems.map(({ reflection: { hit }, text }, n) => {
+          const name = names[n];
+          return name ? (
+            <text
+              key={hit.face}
+              className={hit.face === face ? 'stem-name chosen' : 'stem-name'}
+              x={name.x}
+              y={name.y}
+            >
+              {text}
             </text>
-            {stems.map((stem, n) => (
-              <Stem
-                key={stem.reflection.hit.face}
-                {...stem}
-                bottom={bottom}
-                nameY={names[n]?.y ?? null}
-                face={face}
-              />
-            ))}
-            {stems.map(({ reflection: { hit }, text }, n) => {
-              const name = names[n];
-              return name ? (
-                <text
-                  key={hit.face}
-                  className={hit.face === face ? 'stem-name chosen' : 'stem-name'}
-                  x={name.x}
-                  y={name.y}
-                >
-                  {text}
-                </text>
-              ) : null;
-            })}
-          </svg>
-        ) : null}
-      </div>
-    </figure>
+          ) : null;
+        })}
+      </Plot>
+    </Chart>
   );
 }
 
