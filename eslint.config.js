@@ -15,6 +15,7 @@ const FLOORS = [
   ['proportions', 'bass'],
   ['findings'],
   ['analysis'],
+  ['drawing'],
   ['report'],
 ];
 

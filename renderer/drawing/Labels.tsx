@@ -6,24 +6,19 @@
 import { useFrame, useThree } from '@react-three/fiber';
 import { type ReactElement, type ReactNode, type RefObject, useEffect, useRef } from 'react';
 import { type PerspectiveCamera, Vector3 } from 'three';
+import { labelRequest, type LabelWish } from '../../core/drawing/label-requests';
+import {
+  placeLabels,
+  type LabelRequest,
+  type PagePoint,
+  type PageSize,
+} from '../../core/drawing/place-labels';
 import type { Point } from '../../core/room/project';
 import { toScene } from './axes';
-import { placeLabels, type LabelRequest, type PagePoint, type PageSize } from './place-labels';
 import type { Stage } from './stage';
 
-export interface PlacedLabel {
+export interface PlacedLabel extends LabelWish {
   readonly key: string;
-  readonly at: Point;
-  /** Place that the lettering keeps away from: it stands beside `at`, on the far side of this. */
-  readonly awayFrom?: Point;
-  /** Stands at its place, and moves away from this where that is taken. */
-  readonly outwardFrom?: Point;
-  /** What is placed before it, see `RANKS`; by what it may do where it is not given. */
-  readonly rank?: number;
-  /** Gives way (is not shown) where it would lie on another label. */
-  readonly yields?: boolean;
-  /** Lettering that moves aside where it would lie on what is placed before it. */
-  readonly mayShift?: boolean;
   readonly node: ReactNode;
 }
 
@@ -75,15 +70,7 @@ export function LabelMover({ layer, stage, labels }: LabelMoverProps): null {
     const requests = labels.map((label, i): LabelRequest => {
       const anchor = anchors[i];
       const extent = anchor instanceof HTMLElement ? sizeOf(anchor, sizes.current) : NO_SIZE;
-      const place = placeOnPage(label, camera, size);
-      return {
-        at: place && { x: place.x, y: place.y },
-        size: extent,
-        rank:
-          label.rank ?? (label.yields ? RANKS.yields : label.mayShift ? RANKS.tag : RANKS.fixed),
-        ...(place?.outward ? { outward: place.outward } : {}),
-        ...(label.yields ? { yields: true } : {}),
-      };
+      return labelRequest(label, (place) => onCanvas(place, camera, size), extent, size);
     });
     placeLabels(requests, size).forEach((at, i) => {
       const anchor = anchors[i];
@@ -97,9 +84,6 @@ export function LabelMover({ layer, stage, labels }: LabelMoverProps): null {
   });
   return null;
 }
-
-/** What is placed first keeps its place. */
-export const RANKS = { fixed: 0, chosen: 1, grip: 2, tag: 3, yields: 4 } as const;
 
 const NO_SIZE: PageSize = { width: 0, height: 0 };
 
@@ -115,45 +99,15 @@ function lead(anchor: HTMLElement, at: PagePoint, wanted: PagePoint): void {
   line.style.rotate = `${((Math.atan2(dy, dx) * 180) / Math.PI).toFixed(1)}deg`;
 }
 
-/** How far lettering stands beside its place; it is wider than high. */
-const BESIDE_PX = { x: 46, y: 27 };
-/** Labels this far outside the picture are not shown. */
-const EDGE_PX = { x: 40, y: 20 };
-
 type SizeCache = WeakMap<Element, PageSize>;
 
-const scratch = { place: new Vector3(), other: new Vector3() };
+const scratch = new Vector3();
 
-/** Where a label stands on the canvas, or null where it is out of the picture. */
-function placeOnPage(
-  label: PlacedLabel,
-  camera: PerspectiveCamera,
-  size: PageSize,
-): (PagePoint & { readonly outward?: PagePoint }) | null {
-  const { place, other } = scratch;
-  place.set(...toScene(label.at)).project(camera);
-  let x = ((place.x + 1) / 2) * size.width;
-  let y = ((1 - place.y) / 2) * size.height;
-  let outward: PagePoint | null = null;
-  const from = label.awayFrom ?? label.outwardFrom;
-  if (from) {
-    other.set(...toScene(from)).project(camera);
-    const dx = (place.x - other.x) * size.width;
-    const dy = (other.y - place.y) * size.height;
-    const far = Math.hypot(dx, dy);
-    if (far > 0.5) outward = { x: dx / far, y: dy / far };
-  }
-  if (label.awayFrom && outward) {
-    x += outward.x * BESIDE_PX.x;
-    y += outward.y * BESIDE_PX.y;
-  }
-  const outside =
-    place.z > 1 ||
-    x < -EDGE_PX.x ||
-    y < -EDGE_PX.y ||
-    x > size.width + EDGE_PX.x ||
-    y > size.height + EDGE_PX.y;
-  return outside ? null : { x, y, ...(outward ? { outward } : {}) };
+/** Where a place of the room is on the canvas; null where it is behind the eye. */
+function onCanvas(place: Point, camera: PerspectiveCamera, size: PageSize): PagePoint | null {
+  const { x, y, z } = scratch.set(...toScene(place)).project(camera);
+  if (z > 1) return null;
+  return { x: ((x + 1) / 2) * size.width, y: ((1 - y) / 2) * size.height };
 }
 
 /** Size of a label's element, measured once until the labels change. */

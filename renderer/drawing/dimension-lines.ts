@@ -67,10 +67,6 @@ const line = (side: Side, from: Point, to: Point, outward: Point): DimensionLine
   outward,
 });
 
-export function middleOf(a: Point, b: Point): Point {
-  return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2, (a[2] + b[2]) / 2];
-}
-
 /** Pairs of points: the line itself, an extension line at each end, and a tick across each end. */
 export function dimensionStrokes(dimension: DimensionLine): readonly (readonly [Point, Point])[] {
   const { from, to, outward } = dimension;

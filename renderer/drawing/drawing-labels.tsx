@@ -3,10 +3,9 @@
 import { carpenterStepM, snapLength } from '../../core/quantity/carpenter-step';
 import { formatLength } from '../../core/quantity/length';
 import { type Point, type Side, SIZE_LIMITS_M } from '../../core/room/project';
-import { rowCentreX } from '../../core/room/seats';
-import { screenRect } from '../../core/room/screen';
 import { DimensionFigure, SIDE_NAMES } from './DimensionFigure';
-import { middleOf, type DimensionLine } from './dimension-lines';
+import { middleOf, rowLabelWish, screenLabelWish } from '../../core/drawing/label-places';
+import type { DimensionLine } from './dimension-lines';
 import { DragHandle } from './DragHandle';
 import { clamp, takeHold, type LabelContext } from './label-context';
 import type { PlacedLabel } from './Labels';
@@ -70,52 +69,47 @@ function sideLabels(context: LabelContext, dimension: DimensionLine): readonly P
 function rowLabels(context: LabelContext): readonly PlacedLabel[] {
   const { project, units, view, stage, change, hold, started, place } = context;
   const { size } = project.room;
-  if (view === 'front') return [];
-  return project.seating.rows.map((row, i) => {
-    const outermost = rowCentreX(row, size.width) - ((row.seats - 1) / 2) * row.pitchM;
-    const at: Point =
-      view === 'section'
-        ? [size.width / 2, row.y, -0.15]
-        : [outermost - 0.38, row.y - 0.1, row.riserM + 0.45];
-    // Beside the outermost seat, away from it, so that no head is covered.
-    const awayFrom: Point | null = view === 'section' ? null : [outermost, row.y - 0.1, at[2]];
+  return project.seating.rows.flatMap((row, i): readonly PlacedLabel[] => {
+    const wish = rowLabelWish(project, row, view);
+    if (!wish) return [];
+    const { at } = wish;
     const marked = context.row === row.id || (place?.kind === 'row' && place.row === row.id);
     const moveTo = (y: number, gesture: string): void =>
       change({ kind: 'row', id: row.id, change: { y: clamp(y, [0, size.length]) } }, gesture);
-    return {
-      key: `row-${row.id}`,
-      at,
-      ...(awayFrom ? { awayFrom } : {}),
-      mayShift: true,
-      node: (
-        <DragHandle
-          className={`row-chip row-chip-${view}${marked ? ' marked' : ''}`}
-          label={`Row ${i + 1}, ears ${formatLength(row.y, units)} from the screen wall: drag, or arrow keys`}
-          stage={stage}
-          onStart={() => {
-            takeHold(context)();
-            context.chooseRow(row.id);
-          }}
-          onEnd={() => hold(false)}
-          onPress={() => context.chooseRow(context.row === row.id ? null : row.id)}
-          onDrag={(ray, startRay, fine, gesture) => {
-            const now = alongAxis(ray, at, 1);
-            const then = alongAxis(startRay, at, 1);
-            const start = started.current.seating.rows.find((r) => r.id === row.id)?.y;
-            if (now === null || then === null || start === undefined) return;
-            moveTo(snapLength(start + now - then, carpenterStepM(units, fine)), gesture);
-          }}
-          onNudge={(right, up, fine, gesture) => {
-            const stepM = carpenterStepM(units, fine);
-            const back = view === 'room' ? -up : right;
-            moveTo(snapLength(row.y + back * stepM, stepM), gesture);
-          }}
-        >
-          Row {i + 1}
-          {view === 'room' ? null : ` · ${formatLength(row.y, units)}`}
-        </DragHandle>
-      ),
-    };
+    return [
+      {
+        key: `row-${row.id}`,
+        ...wish,
+        node: (
+          <DragHandle
+            className={`row-chip row-chip-${view}${marked ? ' marked' : ''}`}
+            label={`Row ${i + 1}, ears ${formatLength(row.y, units)} from the screen wall: drag, or arrow keys`}
+            stage={stage}
+            onStart={() => {
+              takeHold(context)();
+              context.chooseRow(row.id);
+            }}
+            onEnd={() => hold(false)}
+            onPress={() => context.chooseRow(context.row === row.id ? null : row.id)}
+            onDrag={(ray, startRay, fine, gesture) => {
+              const now = alongAxis(ray, at, 1);
+              const then = alongAxis(startRay, at, 1);
+              const start = started.current.seating.rows.find((r) => r.id === row.id)?.y;
+              if (now === null || then === null || start === undefined) return;
+              moveTo(snapLength(start + now - then, carpenterStepM(units, fine)), gesture);
+            }}
+            onNudge={(right, up, fine, gesture) => {
+              const stepM = carpenterStepM(units, fine);
+              const back = view === 'room' ? -up : right;
+              moveTo(snapLength(row.y + back * stepM, stepM), gesture);
+            }}
+          >
+            Row {i + 1}
+            {view === 'room' ? null : ` · ${formatLength(row.y, units)}`}
+          </DragHandle>
+        ),
+      },
+    ];
   });
 }
 
@@ -128,26 +122,19 @@ function namePlates({
   place,
   handles,
 }: LabelContext): readonly PlacedLabel[] {
-  const rect = screenRect(project);
+  const wish = screenLabelWish(project, view);
+  const screenText = `Screen ${formatLength(project.screen.widthM, units)}`;
   const plate = (key: string, at: Point, text: string, marked: boolean): PlacedLabel => ({
     key,
     at,
     yields: !marked,
     node: <span className={marked ? 'name-plate marked' : 'name-plate'}>{text}</span>,
   });
-  const screen: Point =
-    view === 'section'
-      ? [0, 0.05, rect.topZ + 0.1]
-      : view === 'plan'
-        ? [rect.rightX - 0.15, -0.4, rect.topZ]
-        : [(rect.leftX + rect.rightX) / 2, 0.05, rect.topZ - 0.16];
   return [
-    plate(
-      'screen',
-      screen,
-      `Screen ${formatLength(project.screen.widthM, units)}`,
-      place?.kind === 'screen',
-    ),
+    {
+      ...plate('screen', wish.at, screenText, place?.kind === 'screen'),
+      ...wish,
+    },
     ...analysis.later.map(({ channel, short, position }) => ({
       ...plate(`later-${channel}`, position, `${short} later`, false),
       // An outline without its name says nothing.

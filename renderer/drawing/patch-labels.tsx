@@ -15,14 +15,16 @@ import {
   stretchedPatch,
   type Edge,
 } from '../../core/room/move-patch';
-import { isOpening, isPassage, planeOf } from '../../core/room/openings';
+import { isOpening, planeOf } from '../../core/room/openings';
 import { mapPoint } from '../../core/room/point';
 import { FACES, type Patch, type Point, type Room } from '../../core/room/project';
 import { changePatch } from '../state/change-patches';
 import { removeThing } from '../state/chosen';
 import { DragHandle } from './DragHandle';
 import { DRAG_NORMAL, NUDGE_AXES, type LabelContext } from './label-context';
-import { RANKS, type PlacedLabel } from './Labels';
+import { onFace, patchMiddle, patchWord } from '../../core/drawing/label-places';
+import { RANKS } from '../../core/drawing/label-requests';
+import type { PlacedLabel } from './Labels';
 import { alongAxis, onPlane } from './stage';
 
 export interface PatchContext extends LabelContext {
@@ -43,29 +45,9 @@ export function patchLabels(context: PatchContext): readonly PlacedLabel[] {
   ];
 }
 
-/** The place on the face, m in the room. */
-function onFace(room: Room, patch: Patch, at: readonly [number, number]): Point | null {
-  const plane = planeOf(room, patch.face);
-  if (!plane) return null;
-  const [u, v] = faceAxes(plane.side);
-  const place: [number, number, number] = [0, 0, 0];
-  place[FACE_NORMALS[plane.side].axis] = plane.at;
-  place[u] = at[0];
-  place[v] = at[1];
-  return place;
-}
-
-export const patchMiddle = ({ rect: [u0, v0, u1, v1] }: Patch): readonly [number, number] => [
-  (u0 + u1) / 2,
-  (v0 + v1) / 2,
-];
-
-export const patchWord = (patch: Patch): string =>
-  isPassage(patch) ? 'passage' : patch.id.replace(/-\d+$/, '');
-
 function tag(context: PatchContext, patch: Patch): readonly PlacedLabel[] {
   const { project, units, stage, hold, started, view } = context;
-  const at = onFace(project.room, patch, patchMiddle(patch));
+  const at = onFace(project.room, patch.face, patchMiddle(patch));
   if (!at) return [];
   const marked = context.patch === patch.id;
   const side = patchSide(patch.face);
@@ -141,7 +123,7 @@ function dragged(
   const { project, units, view } = context;
   const { room } = project;
   const stepM = carpenterStepM(units, fine);
-  const at = onFace(room, from, patchMiddle(from));
+  const at = onFace(room, from.face, patchMiddle(from));
   if (!at) return null;
   const side = patchSide(from.face);
   const [u, v] = faceAxes(side);
@@ -225,10 +207,10 @@ function grip(context: PatchContext, patch: Patch, edge: Edge): readonly PlacedL
   const [u, v] = patchMiddle(patch);
   const at = onFace(
     project.room,
-    patch,
+    patch.face,
     along === 0 ? [patch.rect[edge], v] : [u, patch.rect[edge]],
   );
-  const middle = onFace(project.room, patch, [u, v]);
+  const middle = onFace(project.room, patch.face, [u, v]);
   if (!at || !middle) return [];
   const what = `size of ${patch.id}`;
   return [

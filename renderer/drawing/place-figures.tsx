@@ -1,7 +1,8 @@
 /** The figures on the dimension lines of the chosen thing. */
 
-import { RANKS, type PlacedLabel } from './Labels';
-import { middleOf } from './dimension-lines';
+import { RANKS } from '../../core/drawing/label-requests';
+import type { PlacedLabel } from './Labels';
+import { middleOf } from '../../core/drawing/label-places';
 import type { PlaceDimension } from './place-dimensions';
 import { TypedFigure } from './TypedFigure';
 

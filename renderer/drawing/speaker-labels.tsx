@@ -7,7 +7,9 @@ import { WALL_CLEARANCE_M } from '../../core/speakers/nominal-place';
 import { speakerSign } from './speaker-sign';
 import { DragHandle } from './DragHandle';
 import { DRAG_NORMAL, dragPlace, nudged, takeHold, type LabelContext } from './label-context';
-import { RANKS, type PlacedLabel } from './Labels';
+import { besideSpeaker } from '../../core/drawing/label-places';
+import { RANKS } from '../../core/drawing/label-requests';
+import type { PlacedLabel } from './Labels';
 
 /** Nearer to a wall than its box and this, a dragged loudspeaker hangs on it, m. */
 const PULL_M = 0.08;
@@ -27,17 +29,6 @@ function againstWall(at: Point, label: string, { project, view }: LabelContext):
   const x = DRAG_NORMAL[view] === 0 ? at[0] : pulled(at[0], width);
   if (x !== at[0] || DRAG_NORMAL[view] === 1) return [x, at[1], at[2]];
   return [at[0], pulled(at[1], length), at[2]];
-}
-
-/** Lettering goes outward in plan; in sections the farther of two that coincide goes below. */
-function besideSpeaker({ view, analysis, project }: LabelContext, position: Point): Point {
-  const [x, y, z] = position;
-  const ears = analysis.listening;
-  if (view === 'plan' && ears) return [ears[0], ears[1], z];
-  const below =
-    (view === 'section' && x > project.room.size.width / 2 + 0.05) ||
-    (view === 'front' && ears !== null && y < ears[1] && Math.abs(x - ears[0]) > 0.05);
-  return [x, y, z + (below ? 0.1 : -0.1)];
 }
 
 /** What the tag shows: who speaks to the program must be able to say what is seen. */
@@ -61,7 +52,7 @@ export function speakerLabel(context: LabelContext, label: string): PlacedLabel 
   return {
     key: `speaker-${label}`,
     at: position,
-    awayFrom: besideSpeaker(context, position),
+    awayFrom: besideSpeaker(context.project, analysis.listening, context.view, position),
     mayShift: true,
     ...(marked ? { rank: RANKS.chosen } : {}),
     node: (

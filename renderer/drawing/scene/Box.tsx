@@ -4,7 +4,8 @@ import { useEffect, useMemo, type ReactElement } from 'react';
 import { BoxGeometry, BufferAttribute, Color } from 'three';
 import type { Point } from '../../../core/room/project';
 import { toScene } from '../axes';
-import { boxEdges, Strokes } from './Strokes';
+import { boxEdges } from '../../../core/drawing/space-lines';
+import { Strokes } from './Strokes';
 
 export interface BoxProps {
   readonly min: Point;

@@ -5,18 +5,17 @@ import { BoxGeometry, EdgesGeometry } from 'three';
 import type { Point, Project } from '../../../core/room/project';
 import { aimVector } from '../../../core/speakers/aim';
 import { speakerBox, USUAL_BOX_M } from '../../../core/speakers/box';
-import { directionFrom, directionVector } from '../../../core/speakers/direction';
+import { directionFrom } from '../../../core/speakers/direction';
 import { degreesOutside, type LaterResult, type SpeakerResult } from '../../../core/speakers/judge';
 import type { Channel, Layout } from '../../../core/speakers/layouts';
-import { nominalElevation } from '../../../core/speakers/nominal-place';
 import { toScene } from '../axes';
 import type { Palette } from '../palette';
 import { AIM_REACH_M } from '../../subjects/speakers/aim-label';
-import { boxEdges, Strokes } from './Strokes';
+import { boxEdges, windowArcs } from '../../../core/drawing/space-lines';
+import { Strokes } from './Strokes';
 
 const BOX = new BoxGeometry();
 const BOX_EDGES = new EdgesGeometry(BOX);
-const ARC_RADIUS_M = 0.95;
 
 export interface LoudspeakersProps {
   readonly project: Project;
@@ -37,7 +36,7 @@ export interface LoudspeakersProps {
 export function Loudspeakers(props: LoudspeakersProps): ReactElement | null {
   const { project, speakers, later, listening, hearing, layout, palette, chosen, windows } = props;
   const arcs = useMemo(
-    () => (listening && layout && windows ? windowStrokes(layout, listening) : []),
+    () => (listening && layout && windows ? windowArcs(layout, listening) : []),
     [layout, listening, windows],
   );
   if (!listening) return null;
@@ -176,24 +175,4 @@ function Cabinet(props: {
       </mesh>
     </group>
   );
-}
-
-/** An arc at the nominal elevation of each window, a tick at each of its ends. */
-function windowStrokes(layout: Layout, ears: Point): readonly (readonly [Point, Point])[] {
-  return layout.channels.flatMap((channel) => {
-    const at = (azimuth: number, radius: number): Point => {
-      const [x, y, z] = directionVector(azimuth, nominalElevation(channel));
-      return [ears[0] + x * radius, ears[1] + y * radius, ears[2] + z * radius];
-    };
-    const [from, to] = channel.azimuth;
-    const steps = Math.max(1, Math.ceil((to - from) / 3));
-    const arc = Array.from({ length: from === to ? 0 : steps }, (_, i) => {
-      const angle = (share: number): number => from + ((to - from) * share) / steps;
-      return [at(angle(i), ARC_RADIUS_M), at(angle(i + 1), ARC_RADIUS_M)] as const;
-    });
-    const ticks = [...new Set([from, to])].map(
-      (azimuth) => [at(azimuth, ARC_RADIUS_M - 0.08), at(azimuth, ARC_RADIUS_M + 0.08)] as const,
-    );
-    return [...arc, ...ticks];
-  });
 }

@@ -2,7 +2,7 @@
 
 import { useMemo, type ReactElement } from 'react';
 import type { Patch, Point, Project } from '../../../core/room/project';
-import { leafStrokes, patchOutline } from '../patch-strokes';
+import { leafLines, patchOutline } from '../../../core/drawing/space-lines';
 import type { Palette } from '../palette';
 import { Strokes } from './Strokes';
 
@@ -19,7 +19,7 @@ export function Openings({
   const [others, marked] = useMemo(() => {
     const strokes = (patch: Patch): readonly (readonly [Point, Point])[] => [
       ...patchOutline(room, patch),
-      ...leafStrokes(room, patch),
+      ...leafLines(room, patch),
     ];
     return [
       room.patches.filter(({ id }) => id !== chosen).flatMap(strokes),

@@ -5,7 +5,8 @@ import { farCorner } from '../../../core/room/point';
 import type { Point } from '../../../core/room/project';
 import { usePreview, type Preview } from '../../state/preview';
 import type { Palette } from '../palette';
-import { boxEdges, Strokes } from './Strokes';
+import { boxEdges } from '../../../core/drawing/space-lines';
+import { Strokes } from './Strokes';
 
 export function PreviewMarks({ palette }: { readonly palette: Palette }): ReactElement | null {
   const preview = usePreview((store) => store.preview);

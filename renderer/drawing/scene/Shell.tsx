@@ -8,7 +8,8 @@ import { FACES, type Face, type Point, type ShellSize } from '../../../core/room
 import { FACE_NORMALS, faceAxes } from '../../../core/room/faces';
 import { sceneVector, toScene } from '../axes';
 import type { Palette } from '../palette';
-import { boxEdges, Strokes } from './Strokes';
+import { boxEdges } from '../../../core/drawing/space-lines';
+import { Strokes } from './Strokes';
 
 export interface ShellProps {
   readonly size: ShellSize;

@@ -54,21 +54,3 @@ export function Strokes(props: StrokesProps): ReactElement {
   useEffect(() => () => void lines.geometry.dispose(), [lines]);
   return <primitive object={lines} />;
 }
-
-/** The twelve edges of a box. */
-export function boxEdges(min: Point, max: Point): readonly (readonly [Point, Point])[] {
-  const corner = (i: number, j: number, k: number): Point => [
-    i ? max[0] : min[0],
-    j ? max[1] : min[1],
-    k ? max[2] : min[2],
-  ];
-  const pairs: (readonly [Point, Point])[] = [];
-  for (const a of [0, 1]) {
-    for (const b of [0, 1]) {
-      pairs.push([corner(0, a, b), corner(1, a, b)]);
-      pairs.push([corner(a, 0, b), corner(a, 1, b)]);
-      pairs.push([corner(a, b, 0), corner(a, b, 1)]);
-    }
-  }
-  return pairs;
-}

@@ -12,7 +12,8 @@ import {
   takeHold,
   type LabelContext,
 } from '../../drawing/label-context';
-import { RANKS, type PlacedLabel } from '../../drawing/Labels';
+import { RANKS } from '../../../core/drawing/label-requests';
+import type { PlacedLabel } from '../../drawing/Labels';
 
 export interface SubwooferContext extends LabelContext {
   readonly subwoofer: string | null;

@@ -10,9 +10,10 @@ import { FACES, type Point, type Solid } from '../../../core/room/project';
 import { changeFittings, withSolid } from '../../state/change-fittings';
 import { removeThing } from '../../state/chosen';
 import { DragHandle } from '../../drawing/DragHandle';
-import { middleOf } from '../../drawing/dimension-lines';
+import { middleOf } from '../../../core/drawing/label-places';
 import { DRAG_NORMAL, NUDGE_AXES, type LabelContext } from '../../drawing/label-context';
-import { RANKS, type PlacedLabel } from '../../drawing/Labels';
+import { RANKS } from '../../../core/drawing/label-requests';
+import type { PlacedLabel } from '../../drawing/Labels';
 import { alongAxis, onPlane } from '../../drawing/stage';
 
 export interface FittingContext extends LabelContext {

@@ -6,7 +6,8 @@ import { aimVector } from '../../../core/speakers/aim';
 import { directionFrom } from '../../../core/speakers/direction';
 import { DragHandle } from '../../drawing/DragHandle';
 import { takeHold, type LabelContext } from '../../drawing/label-context';
-import { RANKS, type PlacedLabel } from '../../drawing/Labels';
+import { RANKS } from '../../../core/drawing/label-requests';
+import type { PlacedLabel } from '../../drawing/Labels';
 import { onPlane } from '../../drawing/stage';
 
 /** Before the baffle, m. */

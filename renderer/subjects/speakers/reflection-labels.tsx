@@ -3,7 +3,7 @@
 import type { Point } from '../../../core/room/project';
 import type { ReflectionMarks } from './early-reflections';
 import type { View } from '../../state/session';
-import { middleOf } from '../../drawing/dimension-lines';
+import { middleOf } from '../../../core/drawing/label-places';
 import type { PlacedLabel } from '../../drawing/Labels';
 
 /** From the mark to its label, m: clear of the mark in every view. */

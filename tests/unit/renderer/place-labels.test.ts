@@ -3,11 +3,7 @@ import { PerspectiveCamera, Vector3 } from 'three';
 import { describe, expect, it } from 'vitest';
 import type { Point, ShellSize } from '../../../core/room/project';
 import { toScene } from '../../../renderer/drawing/axes';
-import {
-  placeLabels,
-  type LabelRequest,
-  type PagePoint,
-} from '../../../renderer/drawing/place-labels';
+import { placeLabels, type LabelRequest, type PagePoint } from '../../../core/drawing/place-labels';
 import { eyeOf, viewPose } from '../../../renderer/drawing/poses';
 
 const PICTURES = [
