@@ -2,7 +2,8 @@
 
 import { METRES_PER_INCH, roundLength, type LengthUnits } from '../quantity/length';
 import { mapSides } from '../room/point';
-import { type Bay, type Project, type ShellSize, SIDES, SIZE_LIMITS_M } from '../room/project';
+import { SIZE_LIMITS_M } from '../room/limits';
+import { type Bay, type Project, type ShellSize, SIDES } from '../room/project';
 
 /** What a bay has where the person has not said otherwise, in whole centimetres or whole inches. */
 interface BayDefaults {

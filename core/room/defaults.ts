@@ -3,7 +3,8 @@
  * Project when it is opened, so that what is saved is what was seen.
  */
 
-import type { Face, Project, Row, Screen, ShellSize } from './project';
+import type { Face } from './kinds';
+import type { Row, Screen, ShellSize } from './project';
 
 /** Finish of each face in a bare room: painted slab, gypsum board on studs all round. */
 export const DEFAULT_FINISHES: Readonly<Record<Face, string>> = {
@@ -25,19 +26,16 @@ export function defaultRows(size: ShellSize): readonly Row[] {
   return [{ id: 'row-1', ...DEFAULT_ROW, y: Math.round(size.length * 0.62 * 20) / 20 }];
 }
 
-/** A 16:9 picture of 60 % of the front wall, to the nearest 5 cm. */
-export function defaultScreen(size: ShellSize): Screen {
-  return {
-    widthM: Math.round(size.width * 0.6 * 20) / 20,
-    aspect: [16, 9],
-    bottomM: 0.7,
-    gain: 1,
-    soundThrough: false,
-  };
-}
+export const DEFAULT_SCREEN: {
+  aspect: [number, number];
+  readonly gain: number;
+  readonly soundThrough: boolean;
+} = { aspect: [16, 9], gain: 1, soundThrough: false };
 
-export const DEFAULT_SPEAKERS: Project['speakers'] = {
-  layout: '0+5+0',
-  placed: [],
-  subwoofers: [],
-};
+/** A picture of 60 % of the front wall, to the nearest 5 cm. */
+export const defaultScreenSize = (size: ShellSize): Pick<Screen, 'widthM' | 'bottomM'> => ({
+  widthM: Math.round(size.width * 0.6 * 20) / 20,
+  bottomM: 0.7,
+});
+
+export const DEFAULT_LAYOUT = '0+5+0';

@@ -15,13 +15,8 @@ import {
   SCREEN_LIMITS,
   SIZE_LIMITS_M,
   SUBWOOFER_LIMITS,
-  type Patch,
-  type PlacedSpeaker,
-  type Point,
-  type Project,
-  type Solid,
-  type Subwoofer,
-} from './project';
+} from './limits';
+import type { Patch, PlacedSpeaker, Point, Project, Solid, Subwoofer } from './project';
 
 type Limits = readonly [number, number];
 

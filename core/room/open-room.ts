@@ -3,14 +3,12 @@
  * names; each step refuses with a place and a sentence, and nothing half-read ever gets out.
  */
 
-import { defaultRows, defaultScreen } from './defaults';
 import { pathText, type Fault } from './fault';
 import { migrateRoom } from './migrate';
 import { ROOM_FORMAT, type Project } from './project';
 import { decodeUtf8, MAX_ROOM_BYTES, readJsonObject, utf8Bytes } from './read-json';
 import { referenceFaults } from './references';
-import { projectSchema } from './schema';
-import { middleOf } from './seats';
+import { projectSchema } from './schema/project';
 
 export type { Fault } from './fault';
 
@@ -53,7 +51,7 @@ export function openRoom(text: string): OpenedRoom {
     const names = referenceFaults(migrated.raw).filter((fault) => !told.has(fault.path));
     return { ok: false, faults: [...shape, ...names] };
   }
-  const project = complete(parsed.data);
+  const project: Project = parsed.data;
   const faults = referenceFaults(project);
   if (faults.length > 0) return { ok: false, faults };
   // What is read must be possible to write: figures such as 1e20 grow when they are written out.
@@ -73,18 +71,3 @@ export function saveRoom(project: Project): string {
 }
 
 const fail = (fault: Fault): OpenedRoom => ({ ok: false, faults: [fault] });
-
-/** Fill in what depends on the size of the shell. */
-function complete(data: ReturnType<typeof projectSchema.parse>): Project {
-  const rows = (data.seating.rows ?? defaultRows(data.room.size)) as Project['seating']['rows'];
-  const screen = defaultScreen(data.room.size);
-  return {
-    ...data,
-    seating: { ...data.seating, rows, reference: data.seating.reference ?? middleOf(rows[0]) },
-    screen: {
-      ...data.screen,
-      widthM: data.screen.widthM ?? screen.widthM,
-      bottomM: data.screen.bottomM ?? screen.bottomM,
-    },
-  } as Project;
-}

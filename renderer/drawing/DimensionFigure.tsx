@@ -1,7 +1,8 @@
 /** The figure on a dimension line of the room. */
 
 import type { ReactElement } from 'react';
-import { type Side, SIZE_LIMITS_M } from '../../core/room/project';
+import { SIZE_LIMITS_M } from '../../core/room/limits';
+import type { Side } from '../../core/room/project';
 import { useProject, useSession } from '../state/session';
 import { TypedFigure } from './TypedFigure';
 

@@ -2,7 +2,8 @@
 
 import { carpenterStepM, snapLength } from '../../core/quantity/carpenter-step';
 import { formatLength } from '../../core/quantity/length';
-import { type Point, type Side, SIZE_LIMITS_M } from '../../core/room/project';
+import { SIZE_LIMITS_M } from '../../core/room/limits';
+import type { Point, Side } from '../../core/room/project';
 import { DimensionFigure, SIDE_NAMES } from './DimensionFigure';
 import { middleOf, rowLabelWish, screenLabelWish } from '../../core/drawing/label-places';
 import type { DimensionLine } from './dimension-lines';

@@ -4,7 +4,7 @@ import type { ReactElement } from 'react';
 import type { OctaveHz } from '../../../core/quantity/bands';
 import { bandName } from '../../../core/quantity/bands';
 import { bandMark } from '../../../core/quantity/bands';
-import { MOST_ABSORPTION } from '../../../core/room/project';
+import { MOST_ABSORPTION } from '../../../core/room/limits';
 import { TypedField } from '../../kit/controls/TypedField';
 
 export interface CoefficientFieldProps {

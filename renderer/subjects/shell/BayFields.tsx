@@ -3,7 +3,8 @@
 import type { ReactElement } from 'react';
 import { bayOf } from '../../../core/proportions/bay';
 import { searchSize } from '../../../core/proportions/search';
-import { type Bay, SIDES, SIZE_LIMITS_M } from '../../../core/room/project';
+import { SIZE_LIMITS_M } from '../../../core/room/limits';
+import { type Bay, SIDES } from '../../../core/room/project';
 import { FigureWithUnit } from '../../kit/controls/FigureWithUnit';
 import { LengthField } from '../../kit/controls/LengthField';
 import { useProject, useSession } from '../../state/session';

@@ -2,7 +2,8 @@
 
 import type { ReactElement } from 'react';
 import { measuresIn } from '../../../core/quantity/measures';
-import { SIDES, SIZE_LIMITS_M } from '../../../core/room/project';
+import { SIZE_LIMITS_M } from '../../../core/room/limits';
+import { SIDES } from '../../../core/room/project';
 import { ModeLanes } from '../../pressure/ModeLanes';
 import { ThirdOctaves } from './ThirdOctaves';
 import { EvidenceTabs } from '../../kit/controls/EvidenceTabs';

@@ -7,7 +7,8 @@ import {
 } from '../../../../core/reflections/early-limit';
 import { panelFor } from '../../../../core/reflections/panel';
 import { applyEdit } from '../../../../core/room/edits';
-import { MOST_PATCHES, type Patch, type Project } from '../../../../core/room/project';
+import { MOST_PATCHES } from '../../../../core/room/limits';
+import type { Patch, Project } from '../../../../core/room/project';
 import { given, roomOf, type Fields } from '../../support/rooms';
 import { SPEED_MS } from './support';
 
