@@ -32,6 +32,7 @@ import { endPaintWithSubject } from './pressure/end-with-subject';
 import { chooseHost } from './host/choose-host';
 import { createDocumentCommands } from './state/document-commands';
 import { useSession } from './state/session';
+import { SUBJECTS } from './subjects/registry';
 import { keepPlaceOnPaper, onLightPaper } from './state/paper';
 
 tellErrors(useSession);
@@ -39,6 +40,7 @@ const commands = createDocumentCommands(chooseHost(), useSession, onLightPaper);
 void commands.start();
 keepPlaceOnPaper();
 followRoom();
+useSession.getState().setSubject(SUBJECTS[0].id);
 endPaintWithSubject();
 
 const root = document.getElementById('root');

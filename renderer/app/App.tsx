@@ -1,7 +1,6 @@
 /** The sheet: subjects down the left, the drawing with its profile below, inputs and findings right. */
 
 import type { ReactElement } from 'react';
-import { useFollowedResponses } from '../subjects/bass/response-store';
 import { RoomPart } from '../kit/controls/PartBoundary';
 import { DrawingPane } from '../drawing/DrawingPane';
 import { FindingsPanel } from '../findings/FindingsPanel';
@@ -11,36 +10,17 @@ import { SubjectIndex } from './SubjectIndex';
 import { TitleBlock } from './TitleBlock';
 import { ViewChoice } from './ViewChoice';
 import type { DocumentCommands } from '../state/document-commands';
-import { useSession, type OpenSubject } from '../state/session';
-import { BassEvidence, BassInputs } from '../subjects/bass/BassSubject';
-import { DecayEvidence, DecayInputs } from '../subjects/decay/DecaySubject';
-import { FittingsEvidence, FittingsInputs } from '../subjects/fittings/FittingsSubject';
-import { ShellEvidence, ShellInputs } from '../subjects/shell/ShellSubject';
-import { SUBJECT_TITLES } from '../subjects/subject-titles';
-import { SpeakersEvidence } from '../subjects/speakers/SpeakersEvidence';
-import { SpeakersInputs } from '../subjects/speakers/SpeakersSubject';
+import { useOpenSubject, useSubjects } from '../subjects/registry';
 import { Margin } from './Margin';
 import { SkipLinks } from './SkipLinks';
 import { useDroppedFiles, useShortcuts } from './use-shortcuts';
 import { GlossaryPanel } from '../glossary/GlossaryPanel';
 
-const SUBJECTS: Readonly<
-  Record<OpenSubject, { inputs: () => ReactElement; evidence: () => ReactElement | null }>
-> = {
-  shell: { inputs: ShellInputs, evidence: ShellEvidence },
-  fittings: { inputs: FittingsInputs, evidence: FittingsEvidence },
-  speakers: { inputs: SpeakersInputs, evidence: SpeakersEvidence },
-  bass: { inputs: BassInputs, evidence: BassEvidence },
-  decay: { inputs: DecayInputs, evidence: DecayEvidence },
-};
-
 export function App({ commands }: { readonly commands: DocumentCommands }): ReactElement {
-  const subject = useSession((session) => session.subject);
-  useShortcuts(commands);
+  const subjects = useSubjects();
+  const { id: subject, title, Inputs, Evidence, layer } = useOpenSubject();
+  useShortcuts(commands, layer.chooses);
   useDroppedFiles(commands);
-  useFollowedResponses(subject === 'bass');
-  const { inputs: Inputs, evidence: Evidence } = SUBJECTS[subject];
-  const { title } = SUBJECT_TITLES[subject];
   return (
     <div className="sheet">
       <SkipLinks />
@@ -49,7 +29,7 @@ export function App({ commands }: { readonly commands: DocumentCommands }): Reac
       <main className="board" aria-label="Drawing">
         <div className="paper">
           <RoomPart part="The drawing">
-            <DrawingPane tools={<ViewChoice />} />
+            <DrawingPane tools={<ViewChoice />} layer={layer} />
           </RoomPart>
           <TitleBlock />
           <NoticeBar />
@@ -76,6 +56,9 @@ export function App({ commands }: { readonly commands: DocumentCommands }): Reac
         }
       />
       <GlossaryPanel />
+      {subjects.map(({ id, Follower }) =>
+        Follower ? <Follower key={id} isOpen={id === subject} /> : null,
+      )}
     </div>
   );
 }

@@ -2,32 +2,32 @@
 
 import type { ReactElement } from 'react';
 import type { Severity } from '../../core/findings/finding';
-import { SHOWN_IN } from '../findings/shown-in';
 import { SeverityMark } from '../kit/controls/SeverityMark';
 import { useFindings } from '../findings/use-findings';
-import { OPEN_SUBJECTS, useSession } from '../state/session';
-import { SUBJECT_TITLES } from '../subjects/subject-titles';
+import { useSession } from '../state/session';
+import { useOpenSubject, useSubjects } from '../subjects/registry';
 
 export function SubjectIndex(): ReactElement {
-  const subject = useSession((session) => session.subject);
+  const subjects = useSubjects();
+  const open = useOpenSubject();
   const setSubject = useSession((session) => session.setSubject);
   const findings = useFindings();
   return (
     <nav className="subjects" aria-label="Subjects">
       <ol>
-        {OPEN_SUBJECTS.map((name, i) => {
-          const here = findings.filter((finding) => SHOWN_IN[finding.subject] === name);
+        {subjects.map(({ id, title, about, tells }, i) => {
+          const here = findings.filter((finding) => tells.includes(finding.subject));
           const worst: Severity | undefined = here[0]?.severity;
           return (
-            <li key={name}>
+            <li key={id}>
               <button
                 type="button"
-                aria-current={name === subject ? 'page' : undefined}
-                onClick={() => setSubject(name)}
+                aria-current={id === open.id ? 'page' : undefined}
+                onClick={() => setSubject(id)}
               >
                 <span className="subject-number">{i + 1}</span>
-                <span className="subject-title">{SUBJECT_TITLES[name].title}</span>
-                <span className="subject-about">{SUBJECT_TITLES[name].about}</span>
+                <span className="subject-title">{title}</span>
+                <span className="subject-about">{about}</span>
                 {worst ? (
                   <span className="subject-findings">
                     <SeverityMark severity={worst} /> {here.length}

@@ -1,14 +1,16 @@
 /** Keys that work everywhere in the window. */
 
 import { useEffect } from 'react';
-import { chosenThing, isRemovable, removeThing } from '../state/chosen';
+import { isRemovable, removeThing } from '../state/remove-thing';
+import { chosenThing, type ThingKind } from '../state/selection';
 import type { DocumentCommands } from '../state/document-commands';
 import { projectOf, useSession, VIEWS } from '../state/session';
 
 /** What takes letters, or a choice by its first letter. */
 const TEXT_FIELDS = 'input:not([type="radio"], [type="checkbox"]), textarea, select';
 
-export function useShortcuts(commands: DocumentCommands): void {
+/** `chooses` are the kinds of things that are chosen in the open subject, which Delete takes out. */
+export function useShortcuts(commands: DocumentCommands, chooses: readonly ThingKind[]): void {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent): void => {
       const session = useSession.getState();
@@ -31,7 +33,7 @@ export function useShortcuts(commands: DocumentCommands): void {
       else if (command && key === 'z') run(event.shiftKey ? session.redo : session.undo);
       else if (command && key === 'y') run(session.redo);
       else if (event.key === 'Delete' || event.key === 'Backspace') {
-        const chosen = chosenThing(projectOf(session), session);
+        const chosen = chosenThing(projectOf(session), session.selected, chooses);
         if (!command && !event.defaultPrevented && !inText && isRemovable(chosen))
           run(() => removeThing(chosen));
       } else if (!command && !event.altKey && !inField) {
@@ -41,7 +43,7 @@ export function useShortcuts(commands: DocumentCommands): void {
     };
     window.addEventListener('keydown', onKeyDown);
     return () => window.removeEventListener('keydown', onKeyDown);
-  }, [commands]);
+  }, [commands, chooses]);
 }
 
 /** A file dropped anywhere on the window is opened; the browser must not show it in the page's place. */

@@ -5,9 +5,17 @@ import { RoomPart } from '../kit/controls/PartBoundary';
 import { usePainting } from '../pressure/use-painting';
 import { useSession } from '../state/session';
 import { Drawing } from './Drawing';
+import type { Layer } from './layer';
 import { PaintKey } from './PaintKey';
 
-export function DrawingPane({ tools }: { readonly tools: ReactNode }): ReactElement {
+export interface DrawingPaneProps {
+  /** What belongs to the view. */
+  readonly tools: ReactNode;
+  /** What the open subject adds. */
+  readonly layer: Layer;
+}
+
+export function DrawingPane({ tools, layer }: DrawingPaneProps): ReactElement {
   const view = useSession((session) => session.view);
   const painting = usePainting(view);
   return (
@@ -17,7 +25,7 @@ export function DrawingPane({ tools }: { readonly tools: ReactNode }): ReactElem
         {painting ? <PaintKey painting={painting} /> : null}
       </div>
       <RoomPart part="The drawing">
-        <Drawing painting={painting} />
+        <Drawing painting={painting} layer={layer} />
       </RoomPart>
     </>
   );

@@ -8,7 +8,7 @@ import { DimensionFigure, SIDE_NAMES } from './DimensionFigure';
 import { middleOf, rowLabelWish, screenLabelWish } from '../../core/drawing/label-places';
 import type { DimensionLine } from './dimension-lines';
 import { DragHandle } from './DragHandle';
-import { clamp, takeHold, type LabelContext } from './label-context';
+import { clamp, isMarked, takeHold, type LabelContext } from './label-context';
 import type { PlacedLabel } from './Labels';
 import { speakerLabel } from './speaker-labels';
 import { alongAxis } from './stage';
@@ -68,13 +68,14 @@ function sideLabels(context: LabelContext, dimension: DimensionLine): readonly P
 }
 
 function rowLabels(context: LabelContext): readonly PlacedLabel[] {
-  const { project, units, view, stage, change, hold, started, place } = context;
+  const { project, units, view, stage, change, hold, started, session } = context;
   const { size } = project.room;
   return project.seating.rows.flatMap((row, i): readonly PlacedLabel[] => {
     const wish = rowLabelWish(project, row, view);
     if (!wish) return [];
     const { at } = wish;
-    const marked = context.row === row.id || (place?.kind === 'row' && place.row === row.id);
+    const thing = { kind: 'row', row: row.id } as const;
+    const marked = isMarked(context, thing);
     const moveTo = (y: number, gesture: string): void =>
       change({ kind: 'row', id: row.id, change: { y: clamp(y, [0, size.length]) } }, gesture);
     return [
@@ -88,10 +89,10 @@ function rowLabels(context: LabelContext): readonly PlacedLabel[] {
             stage={stage}
             onStart={() => {
               takeHold(context)();
-              context.chooseRow(row.id);
+              session.select(thing);
             }}
             onEnd={() => hold(false)}
-            onPress={() => context.chooseRow(context.row === row.id ? null : row.id)}
+            onPress={() => session.toggle(thing)}
             onDrag={(ray, startRay, fine, gesture) => {
               const now = alongAxis(ray, at, 1);
               const then = alongAxis(startRay, at, 1);
@@ -142,7 +143,7 @@ function namePlates({
       yields: false,
       mayShift: true,
     })),
-    ...(handles === 'fittings' ? [] : project.room.solids).map((solid) =>
+    ...(handles.includes('solid') ? [] : project.room.solids).map((solid) =>
       plate(
         `solid-${solid.id}`,
         middleOf(solid.min, solid.max),
@@ -150,7 +151,7 @@ function namePlates({
         place?.kind === 'solid' && place.id === solid.id,
       ),
     ),
-    ...(handles === 'subwoofers' ? [] : project.speakers.subwoofers).map((sub) =>
+    ...(handles.includes('subwoofer') ? [] : project.speakers.subwoofers).map((sub) =>
       plate(
         `sub-${sub.id}`,
         sub.position,

@@ -9,26 +9,32 @@ import type { LengthUnits } from '../../core/quantity/length';
 import type { Edit } from '../../core/room/edits';
 import type { Axis } from '../../core/room/faces';
 import type { Point, Project } from '../../core/room/project';
-import type { View } from '../state/session';
+import {
+  idOf,
+  isSameThing,
+  isThing,
+  selectedId,
+  type Selected,
+  type ThingKind,
+} from '../state/selection';
+import type { Session, View } from '../state/session';
 import type { DimensionLine } from './dimension-lines';
 import { onPlane, type Stage } from './stage';
 
 export interface LabelContext {
-  /** What carries handles of its own, and so needs no name plates. */
-  readonly handles: 'fittings' | 'subwoofers' | 'patches' | null;
+  /** The window as it is: what is chosen, and how to choose. */
+  readonly session: Session;
+  /** Kinds of things that carry handles of the open subject's, and so need no name plates. */
+  readonly handles: readonly ThingKind[];
   readonly project: Project;
   readonly analysis: Analysis;
   readonly units: LengthUnits;
   readonly view: View;
   readonly dimensions: readonly DimensionLine[];
   readonly stage: RefObject<Stage | null>;
-  readonly channel: string | null;
+  /** What the open finding speaks of. */
   readonly place: FindingPlace | null;
   readonly change: (edit: Edit, gesture?: string | null) => void;
-  readonly chooseChannel: (channel: string | null) => void;
-  /** Id of the chosen row of seats. */
-  readonly row: string | null;
-  readonly chooseRow: (row: string | null) => void;
   readonly hold: (held: boolean) => void;
   /** The project as it was when the drag under way began. */
   readonly started: { current: Project };
@@ -36,6 +42,12 @@ export interface LabelContext {
 
 export const clamp = (value: number, [low, high]: readonly [number, number]): number =>
   Math.min(Math.max(value, low), high);
+
+/** True for what is chosen, and for what the open finding speaks of. */
+export function isMarked({ session, place }: LabelContext, thing: Selected): boolean {
+  if (selectedId(session.selected, thing.kind) === idOf(thing)) return true;
+  return place !== null && isThing(place) && isSameThing(place, thing);
+}
 
 /** Take hold: the drag measures from the room as it is now. */
 export function takeHold({ hold, started, project }: LabelContext): () => void {

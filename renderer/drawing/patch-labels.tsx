@@ -19,37 +19,36 @@ import { isOpening, planeOf } from '../../core/room/openings';
 import { mapPoint } from '../../core/room/point';
 import { FACES, type Patch, type Point, type Room } from '../../core/room/project';
 import { changePatch } from '../state/change-patches';
-import { removeThing } from '../state/chosen';
+import { removeThing } from '../state/remove-thing';
+import { selectedId } from '../state/selection';
 import { DragHandle } from './DragHandle';
-import { DRAG_NORMAL, NUDGE_AXES, type LabelContext } from './label-context';
+import { DRAG_NORMAL, isMarked, NUDGE_AXES, type LabelContext } from './label-context';
 import { onFace, patchMiddle, patchWord } from '../../core/drawing/label-places';
 import { RANKS } from '../../core/drawing/label-requests';
 import type { PlacedLabel } from './Labels';
 import { alongAxis, onPlane } from './stage';
 
-export interface PatchContext extends LabelContext {
-  readonly patch: string | null;
-  readonly choosePatch: (id: string | null) => void;
-}
-
-/** Tags of those that belong to the subject, of the chosen one in any case, and its grips. */
-export function patchLabels(context: PatchContext): readonly PlacedLabel[] {
+/** Tags of those that `belongs` says belong to the subject, of the chosen one in any case, and its grips. */
+export function patchLabels(
+  context: LabelContext,
+  belongs: (patch: Patch) => boolean,
+): readonly PlacedLabel[] {
   const { patches } = context.project.room;
-  const shown = patches.filter(
-    (patch) => patch.id === context.patch || context.handles === 'patches' || isOpening(patch),
-  );
-  const chosen = patches.find((patch) => patch.id === context.patch);
+  const chosenId = selectedId(context.session.selected, 'patch');
+  const shown = patches.filter((patch) => patch.id === chosenId || belongs(patch));
+  const chosen = patches.find((patch) => patch.id === chosenId);
   return [
     ...shown.flatMap((patch) => tag(context, patch)),
     ...(chosen ? EDGES.flatMap((edge) => grip(context, chosen, edge)) : []),
   ];
 }
 
-function tag(context: PatchContext, patch: Patch): readonly PlacedLabel[] {
-  const { project, units, stage, hold, started, view } = context;
+function tag(context: LabelContext, patch: Patch): readonly PlacedLabel[] {
+  const { project, units, stage, hold, started, view, session } = context;
+  const thing = { kind: 'patch', id: patch.id } as const;
   const at = onFace(project.room, patch.face, patchMiddle(patch));
   if (!at) return [];
-  const marked = context.patch === patch.id;
+  const marked = isMarked(context, thing);
   const side = patchSide(patch.face);
   const [u, v] = faceAxes(side);
   const what = `place of ${patch.id}`;
@@ -67,10 +66,10 @@ function tag(context: PatchContext, patch: Patch): readonly PlacedLabel[] {
           onStart={() => {
             started.current = project;
             hold(true);
-            context.choosePatch(patch.id);
+            session.select(thing);
           }}
           onEnd={() => hold(false)}
-          onPress={() => context.choosePatch(marked ? null : patch.id)}
+          onPress={() => session.toggle(thing)}
           onRemove={() => removeThing({ kind: 'patch', id: patch.id })}
           onDrag={(ray, startRay, fine, gesture) => {
             const from = started.current.room.patches.find(({ id }) => id === patch.id);
@@ -114,7 +113,7 @@ const LEAVE_M = 0.4;
 
 /** Where a patch goes that is dragged from where it was; null where the hand says nothing. */
 function dragged(
-  context: PatchContext,
+  context: LabelContext,
   from: Patch,
   ray: Ray,
   startRay: Ray,
@@ -144,7 +143,7 @@ function dragged(
 
 /** The face of the shell that the hand has gone on to; null while it is on the patch's own. */
 function otherFace(
-  { project, view }: PatchContext,
+  { project, view }: LabelContext,
   from: Patch,
   ray: Ray,
   hand: Point,
@@ -198,7 +197,7 @@ const EDGE_WORDS: readonly (readonly [string, string])[] = [
   ['lower edge', 'upper edge'],
 ];
 
-function grip(context: PatchContext, patch: Patch, edge: Edge): readonly PlacedLabel[] {
+function grip(context: LabelContext, patch: Patch, edge: Edge): readonly PlacedLabel[] {
   const { project, units, stage, hold, started, view } = context;
   const side = patchSide(patch.face);
   const along = edge === 0 || edge === 2 ? 0 : 1;

@@ -13,7 +13,7 @@ import type { Patch, Point, Project } from '../../core/room/project';
 import { rowCentreX } from '../../core/room/seats';
 import { changeFittings, withSolid } from '../state/change-fittings';
 import { changePatch } from '../state/change-patches';
-import type { ChosenThing } from '../state/chosen';
+import { idOf, type Selected } from '../state/selection';
 import { useSession, type View } from '../state/session';
 
 export interface PlaceDimension {
@@ -49,7 +49,7 @@ interface Measured {
 /** The two dimensions of the thing in a view; fewer where one of them is nothing, or is not its to choose. */
 export function placeDimensions(
   project: Project,
-  thing: ChosenThing | null,
+  thing: Selected | null,
   view: View,
 ): readonly PlaceDimension[] {
   const measured = thing && measuredThing(project, thing);
@@ -63,7 +63,8 @@ export function placeDimensions(
   });
 }
 
-function measuredThing(project: Project, { kind, id }: ChosenThing): Measured | null {
+function measuredThing(project: Project, thing: Selected): Measured | null {
+  const id = idOf(thing);
   const { room, speakers, seating } = project;
   const far = farCorner(room.size);
   const { change } = useSession.getState();
@@ -80,8 +81,8 @@ function measuredThing(project: Project, { kind, id }: ChosenThing): Measured | 
     });
     return { name, at, figures: { 0: along(0), 1: along(1), 2: along(2) } } as Measured;
   };
-  switch (kind) {
-    case 'fitting': {
+  switch (thing.kind) {
+    case 'solid': {
       const solid = room.solids.find((known) => known.id === id);
       if (!solid) return null;
       const fields = fittingFields(solid, room.size).filter((field) => field.of === 'place');

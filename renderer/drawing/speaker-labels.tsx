@@ -6,7 +6,14 @@ import { speakerBox } from '../../core/speakers/box';
 import { WALL_CLEARANCE_M } from '../../core/speakers/nominal-place';
 import { speakerSign } from './speaker-sign';
 import { DragHandle } from './DragHandle';
-import { DRAG_NORMAL, dragPlace, nudged, takeHold, type LabelContext } from './label-context';
+import {
+  DRAG_NORMAL,
+  dragPlace,
+  isMarked,
+  nudged,
+  takeHold,
+  type LabelContext,
+} from './label-context';
 import { besideSpeaker } from '../../core/drawing/label-places';
 import { RANKS } from '../../core/drawing/label-requests';
 import type { PlacedLabel } from './Labels';
@@ -41,11 +48,12 @@ function tagText(short: string, speaker: SpeakerResult | undefined): string {
 
 /** The tag of one loudspeaker: its angle, whether it is within its window, and a handle to drag it. */
 export function speakerLabel(context: LabelContext, label: string): PlacedLabel {
-  const { analysis, stage, change, hold, started, channel, place } = context;
+  const { analysis, stage, change, hold, started, session } = context;
+  const thing = { kind: 'speaker', channel: label } as const;
   const speaker = analysis.speakers.find((candidate) => candidate.channel === label);
   const known = analysis.layout?.channels.find((candidate) => candidate.label === label);
   const position = speaker?.position ?? [0, 0, 0];
-  const marked = channel === label || (place?.kind === 'speaker' && place.channel === label);
+  const marked = isMarked(context, thing);
   const name = known?.name ?? label;
   const inRange = speaker?.inRange ?? false;
   const sign = speakerSign({ channel: label, inRange }, analysis.findings);
@@ -62,10 +70,10 @@ export function speakerLabel(context: LabelContext, label: string): PlacedLabel 
         stage={stage}
         onStart={() => {
           takeHold(context)();
-          context.chooseChannel(label);
+          session.select(thing);
         }}
         onEnd={() => hold(false)}
-        onPress={() => context.chooseChannel(label)}
+        onPress={() => session.select(thing)}
         onDrag={(ray, startRay, fine, gesture) => {
           const start = started.current.speakers.placed.find((s) => s.channel === label)?.position;
           const to = start ? dragPlace(context, start, ray, startRay, fine) : null;

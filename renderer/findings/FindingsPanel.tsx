@@ -7,10 +7,8 @@ import { type ReactElement, useEffect, useRef } from 'react';
 import type { Finding } from '../../core/findings/finding';
 import { orderFor } from '../../core/findings/order';
 import { useSession } from '../state/session';
-import { useBassPending } from '../subjects/bass/response-store';
-import { SUBJECT_TITLES } from '../subjects/subject-titles';
+import { useOpenSubject } from '../subjects/registry';
 import { FindingItem } from './FindingItem';
-import { shownUnder } from './shown-in';
 import { useChanges } from './use-changes';
 import { useFindings } from './use-findings';
 import { useGoTo } from './use-go-to';
@@ -19,9 +17,8 @@ export function FindingsPanel(): ReactElement {
   const findings = useFindings();
   const findingId = useSession((session) => session.findingId);
   const chooseFinding = useSession((session) => session.chooseFinding);
-  const subject = useSession((session) => session.subject);
+  const { id: subject, title, tells, NothingFound } = useOpenSubject();
   const goTo = useGoTo();
-  const pending = useBassPending() && subject === 'bass';
   const changes = useChanges(findings);
   const list = useRef<HTMLDivElement>(null);
   useEffect(() => {
@@ -35,7 +32,7 @@ export function FindingsPanel(): ReactElement {
     list.current?.querySelector('.finding.open')?.scrollIntoView({ block: 'nearest' });
   }, [findingId]);
 
-  const { own: here, others: elsewhere } = orderFor(findings, shownUnder(subject));
+  const { own: here, others: elsewhere } = orderFor(findings, tells);
   const items = (some: readonly Finding[]): ReactElement => (
     <ol>
       {some.map((finding) => (
@@ -61,16 +58,12 @@ export function FindingsPanel(): ReactElement {
       </p>
       <div ref={list} className="findings-list">
         <h3>
-          {SUBJECT_TITLES[subject].title} <span className="count">{here.length}</span>
+          {title} <span className="count">{here.length}</span>
         </h3>
         {here.length > 0 ? (
           items(here)
         ) : (
-          <p className="all-well">
-            {pending
-              ? 'Not known yet: the bass at the seats is still to come.'
-              : 'Nothing is wrong here.'}
-          </p>
+          <p className="all-well">{NothingFound ? <NothingFound /> : 'Nothing is wrong here.'}</p>
         )}
         {elsewhere.length > 0 ? (
           <>

@@ -5,8 +5,8 @@
 
 import { useEffect, useState, type ReactElement } from 'react';
 import type { Finding, Remedy } from '../../core/findings/finding';
-import { usePlaces } from '../subjects/bass/places-store';
 import { useSession } from '../state/session';
+import { useSubjects } from '../subjects/registry';
 
 /** A drag changes the room many times a second; this long without a change it rests, ms. */
 const REST_MS = 150;
@@ -35,8 +35,9 @@ export function Remedies({ finding }: { readonly finding: Finding }): ReactEleme
 function RemedyLine({ remedy }: { readonly remedy: Remedy }): ReactElement {
   const change = useSession((session) => session.change);
   const setSubject = useSession((session) => session.setSubject);
-  const search = usePlaces((store) => store.start);
+  const subjects = useSubjects();
   const { edit, opens } = remedy;
+  const searcher = opens && subjects.find(({ searches }) => searches?.[opens]);
   return (
     <div className="remedy">
       <span>{remedy.text}</span>
@@ -45,13 +46,13 @@ function RemedyLine({ remedy }: { readonly remedy: Remedy }): ReactElement {
           Apply
         </button>
       ) : null}
-      {opens === 'subwoofer-search' ? (
+      {opens && searcher ? (
         <button
           type="button"
           className="apply"
           onClick={() => {
-            setSubject('bass');
-            search();
+            setSubject(searcher.id);
+            searcher.searches?.[opens]?.();
           }}
         >
           Search

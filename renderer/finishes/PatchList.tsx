@@ -6,22 +6,25 @@
 import type { ReactElement } from 'react';
 import { isOpening } from '../../core/room/openings';
 import type { Patch } from '../../core/room/project';
-import { removeThing } from '../state/chosen';
-import { useProject, useSession } from '../state/session';
+import { removeThing } from '../state/remove-thing';
+import { useProject, useSelected, useSession } from '../state/session';
 import { FoldGroup } from '../kit/controls/FoldGroup';
 import { PatchFields } from './PatchFields';
 import { patchPresets, presetPatch } from './patch-presets';
 
-const TITLES = { fittings: 'Doors, windows, passages', decay: 'Doors, windows, panels' } as const;
+const TITLES = {
+  building: 'Doors, windows, passages',
+  treatment: 'Doors, windows, panels',
+} as const;
 
 export function PatchList({ of }: { readonly of: keyof typeof TITLES }): ReactElement {
   const project = useProject();
   const change = useSession((session) => session.change);
   const units = useSession((session) => session.units);
-  const chosenId = useSession((session) => session.patch);
-  const choose = useSession((session) => session.choosePatch);
+  const chosenId = useSelected('patch');
+  const { select, toggle } = useSession.getState();
   const { patches } = project.room;
-  const listed = of === 'decay' ? patches : patches.filter(isOpening);
+  const listed = of === 'treatment' ? patches : patches.filter(isOpening);
   const chosen = listed.find((patch) => patch.id === chosenId);
   const set = (next: readonly Patch[], what: string, gesture: string | null = null): void =>
     change({ kind: 'patches', patches: next, what }, gesture);
@@ -38,7 +41,7 @@ export function PatchList({ of }: { readonly of: keyof typeof TITLES }): ReactEl
               onClick={() => {
                 const patch = presetPatch(project, preset);
                 set([...patches, patch], `add ${patch.id}`);
-                choose(patch.id);
+                select({ kind: 'patch', id: patch.id });
               }}
             >
               Add {preset.name}
@@ -47,20 +50,20 @@ export function PatchList({ of }: { readonly of: keyof typeof TITLES }): ReactEl
       </div>
       {listed.length === 0 ? (
         <p className="hint">
-          {of === 'decay'
+          {of === 'treatment'
             ? 'A panel covers part of a face with another finish; doors and windows are added in Fittings.'
             : 'A door, window or passage takes part of a wall.'}{' '}
           Add one, then drag it in the drawing or set its place by tape measure.
         </p>
       ) : (
         <fieldset className="channels">
-          <legend>{of === 'decay' ? 'On the faces' : 'In the walls'}</legend>
+          <legend>{of === 'treatment' ? 'On the faces' : 'In the walls'}</legend>
           {listed.map((patch) => (
             <button
               key={patch.id}
               type="button"
               aria-pressed={patch.id === chosen?.id}
-              onClick={() => choose(patch.id === chosenId ? null : patch.id)}
+              onClick={() => toggle({ kind: 'patch', id: patch.id })}
             >
               {patch.id}
             </button>

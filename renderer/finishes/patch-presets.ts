@@ -8,8 +8,8 @@ import type { Face, Patch, Project } from '../../core/room/project';
 
 export interface PatchPreset {
   readonly name: string;
-  /** The subject that adds it. */
-  readonly belongsTo: 'fittings' | 'decay';
+  /** Part of the building, or treatment of its sound. */
+  readonly belongsTo: 'building' | 'treatment';
   readonly about: string;
   readonly face: Face;
   /** Along the face and up it, m. */
@@ -69,7 +69,7 @@ function presetsIn(sizes: Sizes): readonly PatchPreset[] {
   return [
     {
       name: 'door',
-      belongsTo: 'fittings',
+      belongsTo: 'building',
       about: `Door leaf of ${text(door)}, solid wood`,
       face: 'back',
       size: size(door),
@@ -79,7 +79,7 @@ function presetsIn(sizes: Sizes): readonly PatchPreset[] {
     },
     {
       name: 'window',
-      belongsTo: 'fittings',
+      belongsTo: 'building',
       about: `Window of ${text(window)}, its sill at ${sill} ${unit}, ordinary glass`,
       face: 'right',
       size: size(window),
@@ -89,7 +89,7 @@ function presetsIn(sizes: Sizes): readonly PatchPreset[] {
     },
     {
       name: 'passage',
-      belongsTo: 'fittings',
+      belongsTo: 'building',
       about: `Passage of ${text(passage)} without a door, to the rest of the basement`,
       face: 'back',
       size: size(passage),
@@ -99,7 +99,7 @@ function presetsIn(sizes: Sizes): readonly PatchPreset[] {
     },
     {
       name: 'panel',
-      belongsTo: 'decay',
+      belongsTo: 'treatment',
       about: `Panel of ${text(panel)}, ${panelThick} of glass fibre`,
       face: 'left',
       size: size(panel),

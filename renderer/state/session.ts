@@ -16,13 +16,19 @@ import { faultLines } from './fault-lines';
 import { asOne, gestureEdits } from './gesture';
 import * as history from './history';
 import { keepPreferences, readPreferences, showAppearance, type Appearance } from './preferences';
+import {
+  isSameThing,
+  selectedId,
+  withoutKind,
+  withSelected,
+  type Selected,
+  type Selection,
+  type ThingKind,
+} from './selection';
 import { hasUnsaved, type FileState, type DocumentState } from './document';
 
 export const VIEWS = ['room', 'plan', 'section', 'front'] as const;
 export type View = (typeof VIEWS)[number];
-
-export const OPEN_SUBJECTS = ['shell', 'fittings', 'speakers', 'bass', 'decay'] as const;
-export type OpenSubject = (typeof OPEN_SUBJECTS)[number];
 
 /** A message to the person: stays until closed or replaced. */
 export interface Notice {
@@ -46,17 +52,20 @@ export interface Session {
   readonly view: View;
   /** Counts the wishes to see the whole room: a view pressed (again), another room opened. */
   readonly refit: number;
-  readonly subject: OpenSubject;
+  /** Id of the open subject; null for the first one. */
+  readonly subject: string | null;
+  /** What is open of each pane that shows one of several things: the tab of a subject's evidence, say. */
+  readonly shown: Readonly<Record<string, string>>;
   readonly findingId: string | null;
-  readonly channel: string | null;
-  /** Id of the chosen solid. */
-  readonly fitting: string | null;
-  /** Id of the chosen door, window, passage or panel; never together with a solid. */
-  readonly patch: string | null;
-  /** Id of the chosen row of seats. */
-  readonly row: string | null;
-  /** Id of the chosen subwoofer. */
-  readonly subwoofer: string | null;
+  /** The chosen things. */
+  readonly selected: Selection;
+  /** Seat that is looked at, as `row|seat`; null for the reference place. */
+  readonly seat: string | null;
+  /** Seat that is pointed at for the moment. */
+  readonly pointedSeat: string | null;
+  /** Face whose reflection is looked at: of the shell, or `solid-id:face`; null leaves it to the view. */
+  readonly face: string | null;
+  readonly pointedFace: string | null;
   /** Octave whose absorption is shown, Hz. */
   readonly bandHz: OctaveHz;
   readonly notice: Notice | null;
@@ -74,13 +83,17 @@ export interface Session {
   readonly setUnits: (units: LengthUnits) => void;
   readonly setAppearance: (appearance: Appearance) => void;
   readonly setView: (view: View) => void;
-  readonly setSubject: (subject: OpenSubject) => void;
+  readonly setSubject: (subject: string) => void;
+  readonly show: (pane: string, what: string) => void;
   readonly chooseFinding: (id: string | null) => void;
-  readonly chooseChannel: (channel: string | null) => void;
-  readonly chooseFitting: (fitting: string | null) => void;
-  readonly choosePatch: (patch: string | null) => void;
-  readonly chooseRow: (row: string | null) => void;
-  readonly chooseSubwoofer: (subwoofer: string | null) => void;
+  readonly select: (thing: Selected) => void;
+  readonly deselect: (kind: ThingKind) => void;
+  /** Choose it, or let it go where it is the chosen one of its kind. */
+  readonly toggle: (thing: Selected) => void;
+  readonly chooseSeat: (seat: string | null) => void;
+  readonly pointSeat: (seat: string | null) => void;
+  readonly chooseFace: (face: string | null) => void;
+  readonly pointFace: (face: string | null) => void;
   readonly chooseBand: (bandHz: OctaveHz) => void;
   readonly notify: (notice: Notice | null) => void;
 }
@@ -92,12 +105,12 @@ const first = exampleRoom('basement-bay', preferences.units);
 /** What is chosen is chosen in one room: another has no part of it. */
 const NOTHING_CHOSEN = {
   findingId: null,
-  channel: null,
-  fitting: null,
-  patch: null,
-  row: null,
-  subwoofer: null,
-} as const;
+  selected: [],
+  seat: null,
+  pointedSeat: null,
+  face: null,
+  pointedFace: null,
+} satisfies Partial<Session>;
 
 export const useSession = create<Session>((set, get) => {
   /** The edits of the gesture that the present step belongs to. */
@@ -124,7 +137,8 @@ export const useSession = create<Session>((set, get) => {
     appearance: preferences.appearance,
     view: 'room',
     refit: 0,
-    subject: 'shell',
+    subject: null,
+    shown: {},
     ...NOTHING_CHOSEN,
     bandHz: 500,
     notice: null,
@@ -186,13 +200,27 @@ export const useSession = create<Session>((set, get) => {
       set({ appearance });
     },
     setView: (view) => set(({ refit }) => ({ view, refit: refit + 1 })),
-    setSubject: (subject) => set({ subject, row: null }),
+    setSubject: (subject) =>
+      set(({ selected }) => ({
+        subject,
+        selected: withoutKind(selected, 'row'),
+        pointedSeat: null,
+        pointedFace: null,
+      })),
+    show: (pane, what) => set(({ shown }) => ({ shown: { ...shown, [pane]: what } })),
     chooseFinding: (findingId) => set({ findingId }),
-    chooseChannel: (channel) => set({ channel, row: null }),
-    chooseFitting: (fitting) => set({ fitting, patch: null, row: null }),
-    choosePatch: (patch) => set({ patch, fitting: null, row: null }),
-    chooseRow: (row) => set({ row }),
-    chooseSubwoofer: (subwoofer) => set({ subwoofer, row: null }),
+    select: (thing) => set(({ selected }) => ({ selected: withSelected(selected, thing) })),
+    deselect: (kind) => set(({ selected }) => ({ selected: withoutKind(selected, kind) })),
+    toggle: (thing) =>
+      set(({ selected }) => ({
+        selected: selected.some((one) => isSameThing(one, thing))
+          ? withoutKind(selected, thing.kind)
+          : withSelected(selected, thing),
+      })),
+    chooseSeat: (seat) => set({ seat }),
+    pointSeat: (pointedSeat) => set({ pointedSeat }),
+    chooseFace: (face) => set({ face }),
+    pointFace: (pointedFace) => set({ pointedFace }),
     chooseBand: (bandHz) => set({ bandHz }),
     notify: (notice) => set({ notice }),
   };
@@ -207,8 +235,10 @@ function stepName(edit: Edit, project: Project, layout: Layout | null): string {
   return channel ? `place of ${channel.name}` : editName(edit, project);
 }
 
-export const projectOf = (session: Session): Project => session.work.present.state.project;
-export const fileOf = (session: Session): FileState => session.work.present.state.file;
+export const projectOf = (session: Pick<Session, 'work'>): Project =>
+  session.work.present.state.project;
+export const fileOf = (session: Pick<Session, 'work'>): FileState =>
+  session.work.present.state.file;
 /** Tells the opened room from another one, also where undo goes back to it. */
 const openingOf = (session: Session): number | undefined => fileOf(session).opening;
 export const isUnsaved = (session: Session): boolean => hasUnsaved(session.work.present.state);
@@ -216,6 +246,16 @@ export const isUnsaved = (session: Session): boolean => hasUnsaved(session.work.
 /** The present project, for components. */
 export const useProject = (): Project => useSession(projectOf);
 export const useAnalysis = (): Analysis => useSession((session) => session.analysis);
+
+/** Id of the chosen thing of a kind. */
+export const useSelected = (kind: ThingKind): string | null =>
+  useSession(({ selected }) => selectedId(selected, kind));
+
+/** What `pane` shows, and how it is made to show something else; `first` until somebody has chosen. */
+export function useShown<T extends string>(pane: string, first: T): [T, (what: T) => void] {
+  const shown = useSession((session) => session.shown[pane]) ?? first;
+  return [shown as T, (what) => useSession.getState().show(pane, what)];
+}
 
 /** Calls `forget` whenever another room is opened, by undo and redo too: for what belongs to the old one. */
 export const onOtherRoom = (forget: () => void): (() => void) =>

@@ -1,4 +1,4 @@
-/** Loudspeakers with their boxes, turned as they are aimed, the ray from each to the ears, and the windows. */
+/** Loudspeakers with their boxes, turned as they are aimed, and the ray from each to the ears. */
 
 import { useMemo, type ReactElement } from 'react';
 import { BoxGeometry, EdgesGeometry } from 'three';
@@ -10,8 +10,8 @@ import { degreesOutside, type LaterResult, type SpeakerResult } from '../../../c
 import type { Channel, Layout } from '../../../core/speakers/layouts';
 import { toScene } from '../axes';
 import type { Palette } from '../palette';
-import { AIM_REACH_M } from '../../subjects/speakers/aim-label';
-import { boxEdges, windowArcs } from '../../../core/drawing/space-lines';
+import { AIM_REACH_M } from '../../../core/drawing/loudspeakers';
+import { boxEdges } from '../../../core/drawing/space-lines';
 import { Strokes } from './Strokes';
 
 const BOX = new BoxGeometry();
@@ -22,24 +22,16 @@ export interface LoudspeakersProps {
   readonly speakers: readonly SpeakerResult[];
   /** Of the layout to come: drawn as outlines. */
   readonly later: readonly LaterResult[];
-  /** Ears that the windows are drawn around. */
-  readonly listening: Point | null;
-  /** Ears that the rays go to. */
-  readonly hearing: Point | null;
+  /** Ears that the rays go to; null where there are none, and nothing can be told of loudspeakers. */
+  readonly ears: Point | null;
   readonly layout: Layout | null;
   readonly palette: Palette;
   readonly chosen: string | null;
-  /** Draw the layout's azimuth windows around the listener. */
-  readonly windows: boolean;
 }
 
 export function Loudspeakers(props: LoudspeakersProps): ReactElement | null {
-  const { project, speakers, later, listening, hearing, layout, palette, chosen, windows } = props;
-  const arcs = useMemo(
-    () => (listening && layout && windows ? windowArcs(layout, listening) : []),
-    [layout, listening, windows],
-  );
-  if (!listening) return null;
+  const { project, speakers, later, ears, layout, palette, chosen } = props;
+  if (!ears) return null;
   return (
     <group>
       {speakers.map((speaker) => (
@@ -47,7 +39,7 @@ export function Loudspeakers(props: LoudspeakersProps): ReactElement | null {
           key={speaker.channel}
           speaker={speaker}
           project={project}
-          hearing={hearing ?? listening}
+          hearing={ears}
           channel={layout?.channels.find((known) => known.label === speaker.channel)}
           palette={palette}
           chosen={speaker.channel === chosen}
@@ -56,7 +48,6 @@ export function Loudspeakers(props: LoudspeakersProps): ReactElement | null {
       {later.map(({ channel, position }) => (
         <Later key={channel} project={project} channel={channel} at={position} palette={palette} />
       ))}
-      <Strokes pairs={arcs} color={palette.ink} onTop />
     </group>
   );
 }

@@ -10,26 +10,27 @@ import type { Project, Subwoofer } from '../../../core/room/project';
 import { ModesBehind } from './ModesBehind';
 import { ResponseChart } from './ResponseChart';
 import { useResponses } from './response-store';
-import { SeatChoice, useLookedAt } from './SeatChoice';
+import { SeatChoice } from '../../kit/controls/SeatChoice';
+import { useLookedAt } from '../../state/shown-seat';
 import { PlaceSearchFields } from './PlaceSearchFields';
 import { PlaceTable } from './PlaceTable';
-import { usePlaces } from './places-store';
+import { useBassEvidence } from './shown-evidence';
 import { EvidenceTabs } from '../../kit/controls/EvidenceTabs';
 import { Failure } from '../../kit/controls/Failure';
 import { NumberField } from '../../kit/controls/NumberField';
 import { PlaceFields } from '../../kit/controls/PlaceFields';
 import { useBroughtIntoView } from '../../kit/controls/use-brought-into-view';
-import { removeThing } from '../../state/chosen';
+import { removeThing } from '../../state/remove-thing';
 import { usePainted } from '../../pressure/painted';
 import { seatKey, seatName } from '../../state/seat-names';
-import { useProject, useSession } from '../../state/session';
+import { useProject, useSelected, useSession } from '../../state/session';
 
 export function BassInputs(): ReactElement {
   const project = useProject();
   const change = useSession((session) => session.change);
   const units = useSession((session) => session.units);
-  const subwoofer = useSession((session) => session.subwoofer);
-  const chooseSubwoofer = useSession((session) => session.chooseSubwoofer);
+  const subwoofer = useSelected('subwoofer');
+  const select = useSession((session) => session.select);
   const { subwoofers } = project.speakers;
   const chosen = subwoofers.find((sub) => sub.id === subwoofer) ?? subwoofers[0] ?? null;
   return (
@@ -41,7 +42,7 @@ export function BassInputs(): ReactElement {
             key={sub.id}
             type="button"
             aria-pressed={sub === chosen}
-            onClick={() => chooseSubwoofer(sub.id)}
+            onClick={() => select({ kind: 'subwoofer', id: sub.id })}
           >
             {sub.id}
           </button>
@@ -56,7 +57,7 @@ export function BassInputs(): ReactElement {
               subwoofers: [...subwoofers, added],
               what: `add ${added.id}`,
             });
-            chooseSubwoofer(added.id);
+            select({ kind: 'subwoofer', id: added.id });
           }}
         >
           + Add
@@ -90,7 +91,7 @@ function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
   const project = useProject();
   const change = useSession((session) => session.change);
   const { subwoofers } = project.speakers;
-  const explicit = useSession((session) => session.subwoofer);
+  const explicit = useSelected('subwoofer');
   const box = useBroughtIntoView<HTMLDivElement>(explicit);
   const drive = (part: Partial<Subwoofer>): void =>
     change({
@@ -155,7 +156,7 @@ export function BassEvidence(): ReactElement {
   const lookedAt = useLookedAt();
   const { painted, choose } = usePainted();
   const frequencyHz = painted?.kind === 'frequency' ? painted.frequencyHz : null;
-  const { open, setOpen } = usePlaces();
+  const [shown, show] = useBassEvidence();
   if (failure) return <Failure sentence={failure} again="Try again" onAgain={retry} />;
   if (!responses) return <p className="empty">The response at the seats is being computed.</p>;
   return (
@@ -166,8 +167,8 @@ export function BassEvidence(): ReactElement {
           { value: 'behind', title: 'Behind' },
           { value: 'places', title: 'Places' },
         ]}
-        shown={open ? 'places' : 'behind'}
-        onShow={(value) => setOpen(value === 'places')}
+        shown={shown}
+        onShow={show}
       />
       <ResponseChart
         responses={responses}
@@ -175,7 +176,7 @@ export function BassEvidence(): ReactElement {
         frequencyHz={frequencyHz}
         onChoose={(hz) => choose({ kind: 'frequency', frequencyHz: hz })}
       />
-      {open ? (
+      {shown === 'places' ? (
         <PlaceTable />
       ) : (
         <ModesBehind

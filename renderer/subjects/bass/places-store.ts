@@ -24,14 +24,12 @@ export interface FoundPlaces {
 }
 
 export interface PlacesStore {
-  readonly open: boolean;
   readonly options: PlaceSearchOptions;
   /** Share done; null while nothing runs. */
   readonly share: number | null;
   /** The newest answer; a first one while the whole search runs, or where it was stopped. */
   readonly answer: FoundPlaces | null;
   readonly failure: string | null;
-  readonly setOpen: (open: boolean) => void;
   readonly set: (change: Partial<PlaceSearchOptions>) => void;
   readonly start: () => void;
   readonly stop: () => void;
@@ -68,7 +66,6 @@ export function foundBassOf(
 let job: Job<'subwoofers'> | null = null;
 
 export const usePlaces = create<PlacesStore>((set, get) => ({
-  open: false,
   options: {
     count: 2,
     ...searchDefaultsM(useSession.getState().units),
@@ -78,7 +75,6 @@ export const usePlaces = create<PlacesStore>((set, get) => ({
   share: null,
   answer: null,
   failure: null,
-  setOpen: (open) => set({ open }),
   set: (change) => set({ options: { ...get().options, ...change } }),
   start: () => {
     job?.stop();
@@ -91,7 +87,8 @@ export const usePlaces = create<PlacesStore>((set, get) => ({
     const { options } = get();
     const key = placesKey(project);
     const began = performance.now();
-    set({ open: true, share: 0, failure: null });
+    useSession.getState().show('bass', 'places');
+    set({ share: 0, failure: null });
     const run = async (quick: boolean): Promise<boolean> => {
       const running = compute(
         'subwoofers',

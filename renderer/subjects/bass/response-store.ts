@@ -8,7 +8,7 @@ import { MODES_LIMIT_HZ } from '../../../core/room-modes/room-modes';
 import { spaceKey, useBuilt } from '../../pressure/built-store';
 import { useFineModes } from '../../pressure/use-painting';
 import { roomKey } from '../../state/room-key';
-import { onOtherRoom, projectOf, useProject, useSession } from '../../state/session';
+import { projectOf, useProject, useSession } from '../../state/session';
 import { compute } from '../../workers/compute';
 
 export interface ResponseStore {
@@ -16,9 +16,6 @@ export interface ResponseStore {
   /** `bassKey` of the room that they are of. */
   readonly key: string | null;
   readonly failure: string | null;
-  /** Seat that is looked at, as `row|seat`; null for the reference seat. */
-  readonly seat: string | null;
-  readonly chooseSeat: (seat: string | null) => void;
   /** Compute the last room asked for once more, where it failed. */
   readonly retry: () => void;
 }
@@ -27,8 +24,6 @@ export const useResponses = create<ResponseStore>((set) => ({
   responses: null,
   key: null,
   failure: null,
-  seat: null,
-  chooseSeat: (seat) => set({ seat }),
   retry: () => {
     set({ failure: null });
     if (asked) ask(asked);
@@ -116,5 +111,3 @@ export function useBassOfRoom(): SeatResponses | null {
   if (responses?.of === 'built' || project.room.solids.length === 0 || refused) return responses;
   return null;
 }
-
-onOtherRoom(() => useResponses.setState({ seat: null }));

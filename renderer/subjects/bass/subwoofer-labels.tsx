@@ -3,11 +3,12 @@
 import { carried } from '../../../core/bass/stand';
 import { formatLength } from '../../../core/quantity/length';
 import type { Point, Subwoofer } from '../../../core/room/project';
-import { removeThing } from '../../state/chosen';
+import { removeThing } from '../../state/remove-thing';
 import { DragHandle } from '../../drawing/DragHandle';
 import {
   DRAG_NORMAL,
   dragPlace,
+  isMarked,
   nudged,
   takeHold,
   type LabelContext,
@@ -15,19 +16,14 @@ import {
 import { RANKS } from '../../../core/drawing/label-requests';
 import type { PlacedLabel } from '../../drawing/Labels';
 
-export interface SubwooferContext extends LabelContext {
-  readonly subwoofer: string | null;
-  readonly chooseSubwoofer: (id: string | null) => void;
-}
-
-export function subwooferLabels(context: SubwooferContext): readonly PlacedLabel[] {
+export function subwooferLabels(context: LabelContext): readonly PlacedLabel[] {
   return context.project.speakers.subwoofers.map((sub) => tag(context, sub));
 }
 
-function tag(context: SubwooferContext, sub: Subwoofer): PlacedLabel {
-  const { units, stage, change, hold, started, place } = context;
-  const marked =
-    context.subwoofer === sub.id || (place?.kind === 'subwoofer' && place.id === sub.id);
+function tag(context: LabelContext, sub: Subwoofer): PlacedLabel {
+  const { units, stage, change, hold, started, session } = context;
+  const thing = { kind: 'subwoofer', id: sub.id } as const;
+  const marked = isMarked(context, thing);
   const [x, y, z] = sub.position;
   // Along the floor it climbs stages and risers, and comes down again.
   const level = DRAG_NORMAL[context.view] === 2;
@@ -45,11 +41,11 @@ function tag(context: SubwooferContext, sub: Subwoofer): PlacedLabel {
         stage={stage}
         onStart={() => {
           takeHold(context)();
-          context.chooseSubwoofer(sub.id);
+          session.select(thing);
         }}
         onEnd={() => hold(false)}
-        onRemove={() => removeThing({ kind: 'subwoofer', id: sub.id })}
-        onPress={() => context.chooseSubwoofer(sub.id)}
+        onRemove={() => removeThing(thing)}
+        onPress={() => session.select(thing)}
         onDrag={(ray, startRay, fine, gesture) => {
           const start = started.current.speakers.subwoofers.find((s) => s.id === sub.id)?.position;
           const to = start ? dragPlace(context, start, ray, startRay, fine) : null;

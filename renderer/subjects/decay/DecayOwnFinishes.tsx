@@ -9,7 +9,7 @@ import type { CustomFinish } from '../../../core/room/project';
 import { useBench } from './bench-store';
 import { TypedField } from '../../kit/controls/TypedField';
 import { useProject, useSession } from '../../state/session';
-import { useBenchOpen } from './bench-open';
+import { useShownInputs } from './shown-inputs';
 import { CoefficientField } from './CoefficientField';
 import { UNCERTAINTY_LINE } from '../../finishes/finish-words';
 import { FoldGroup } from '../../kit/controls/FoldGroup';
@@ -19,7 +19,7 @@ export function DecayOwnFinishes(): ReactElement {
   const project = useProject();
   const change = useSession((session) => session.change);
   const [chosenId, choose] = useState<string | null>(null);
-  const setBenchOpen = useBenchOpen((bench) => bench.setOpen);
+  const [, showInputs] = useShownInputs();
   const own = project.finishesCustom;
   const chosen = own.find((finish) => finish.id === chosenId) ?? own[0];
   const add = (): void => {
@@ -37,7 +37,7 @@ export function DecayOwnFinishes(): ReactElement {
         <button type="button" onClick={add}>
           New finish
         </button>
-        <button type="button" onClick={() => setBenchOpen(true)}>
+        <button type="button" onClick={() => showInputs('bench')}>
           Design an absorber
         </button>
       </div>
@@ -64,7 +64,7 @@ export function DecayOwnFinishes(): ReactElement {
 function FinishFields({ finish }: { readonly finish: CustomFinish }): ReactElement {
   const project = useProject();
   const change = useSession((session) => session.change);
-  const setBenchOpen = useBenchOpen((bench) => bench.setOpen);
+  const [, showInputs] = useShownInputs();
   const openOnBench = useBench((bench) => bench.open);
   const used = usesFinish(project, finish.id);
   const put = (next: Partial<CustomFinish>): void =>
@@ -122,7 +122,7 @@ function FinishFields({ finish }: { readonly finish: CustomFinish }): ReactEleme
           type="button"
           className="plain"
           onClick={() => {
-            if (openOnBench(finish)) setBenchOpen(true);
+            if (openOnBench(finish)) showInputs('bench');
           }}
         >
           Change its design

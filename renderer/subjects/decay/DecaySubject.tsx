@@ -7,7 +7,6 @@ import { useBench } from './bench-store';
 import { AbsorptionShares } from './AbsorptionShares';
 import { DecayChart } from './DecayChart';
 import { useAnalysis, useProject, useSession } from '../../state/session';
-import { useBenchOpen } from './bench-open';
 import { DecayAdvice } from './DecayAdvice';
 import { DecayFaces } from './DecayFaces';
 import { DecayMethods } from './DecayMethods';
@@ -15,14 +14,15 @@ import { DecayOwnFinishes } from './DecayOwnFinishes';
 import { PatchList } from '../../finishes/PatchList';
 import { DecayPeople } from './DecayPeople';
 import { DecayTarget } from './DecayTarget';
+import { useShownInputs } from './shown-inputs';
 
 export function DecayInputs(): ReactElement {
-  const open = useBenchOpen((bench) => bench.open);
-  if (open) return <Bench />;
+  const [shown] = useShownInputs();
+  if (shown === 'bench') return <Bench />;
   return (
     <div className="decay-inputs">
       <DecayFaces />
-      <PatchList of="decay" />
+      <PatchList of="treatment" />
       <DecayPeople />
       <DecayOwnFinishes />
       <DecayTarget />
@@ -37,7 +37,7 @@ export function DecayInputs(): ReactElement {
 
 /** The absorber bench in place of the inputs, seen from its top. */
 function Bench(): ReactElement {
-  const setOpen = useBenchOpen((bench) => bench.setOpen);
+  const [, show] = useShownInputs();
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
     // Newer browsers answer scrolling with a promise, which is no clean-up.
@@ -45,7 +45,7 @@ function Bench(): ReactElement {
   }, []);
   return (
     <div ref={box}>
-      <AbsorberBench onClose={() => setOpen(false)} />
+      <AbsorberBench onClose={() => show('all')} />
     </div>
   );
 }
@@ -55,7 +55,7 @@ export function DecayEvidence(): ReactElement | null {
   const { decay, modes } = useAnalysis();
   const bandHz = useSession((session) => session.bandHz);
   const chooseBand = useSession((session) => session.chooseBand);
-  const benchOpen = useBenchOpen((bench) => bench.open);
+  const benchOpen = useShownInputs()[0] === 'bench';
   const design = useBench((bench) => bench.design);
   const band = decay.bands.find((candidate) => candidate.hz === bandHz);
   return (

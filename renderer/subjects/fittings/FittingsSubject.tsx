@@ -1,6 +1,6 @@
 /** Fittings: what fills part of the shell, by helper, by figures from the corner, and in the drawing. */
 
-import { useMemo, useState, type ReactElement } from 'react';
+import { useMemo, type ReactElement } from 'react';
 import { LISTED_TO_HZ } from '../../../core/modes/axial-spacing';
 import { shellModes } from '../../../core/modes/shell-modes';
 import { FITTING_MEASURED_TO, fittingFields } from '../../../core/room/fitting-fields';
@@ -17,8 +17,8 @@ import { LIMITS_HZ, useBuilt } from '../../pressure/built-store';
 import { useShownModes } from '../../pressure/use-painting';
 import { useBroughtIntoView } from '../../kit/controls/use-brought-into-view';
 import { changeFittings, withSolid } from '../../state/change-fittings';
-import { removeThing } from '../../state/chosen';
-import { useAnalysis, useProject, useSession } from '../../state/session';
+import { removeThing } from '../../state/remove-thing';
+import { useAnalysis, useProject, useSelected, useSession, useShown } from '../../state/session';
 import { PatchList } from '../../finishes/PatchList';
 import { FinishField } from '../../finishes/FinishField';
 import type { FinishSpot } from '../../finishes/finish-list';
@@ -26,8 +26,8 @@ import type { FinishSpot } from '../../finishes/finish-list';
 export function FittingsInputs(): ReactElement {
   const project = useProject();
   const units = useSession((session) => session.units);
-  const fitting = useSession((session) => session.fitting);
-  const chooseFitting = useSession((session) => session.chooseFitting);
+  const fitting = useSelected('solid');
+  const { select, toggle } = useSession.getState();
   const { solids } = project.room;
   const chosen = solids.find((solid) => solid.id === fitting);
   return (
@@ -41,7 +41,8 @@ export function FittingsInputs(): ReactElement {
             title={preset.about}
             onClick={() => {
               const solid = fittingFrom(preset, project);
-              if (changeFittings([...solids, solid], `add ${solid.id}`)) chooseFitting(solid.id);
+              if (changeFittings([...solids, solid], `add ${solid.id}`))
+                select({ kind: 'solid', id: solid.id });
             }}
           >
             {preset.title}
@@ -61,7 +62,7 @@ export function FittingsInputs(): ReactElement {
               key={solid.id}
               type="button"
               aria-pressed={solid.id === fitting}
-              onClick={() => chooseFitting(solid.id === fitting ? null : solid.id)}
+              onClick={() => toggle({ kind: 'solid', id: solid.id })}
             >
               {solid.id}
             </button>
@@ -69,7 +70,7 @@ export function FittingsInputs(): ReactElement {
         </fieldset>
       )}
       {chosen ? <FittingFields key={chosen.id} solid={chosen} /> : null}
-      <PatchList of="fittings" />
+      <PatchList of="building" />
       {solids.length > 0 ? <LimitChoice /> : null}
       <p className="caution">
         Never box in a shut-off, a cleanout, a vent or an escape window, and cut no joist for a
@@ -127,7 +128,7 @@ function FittingFields({ solid }: { readonly solid: Solid }): ReactElement {
       <button
         type="button"
         className="plain"
-        onClick={() => removeThing({ kind: 'fitting', id: solid.id })}
+        onClick={() => removeThing({ kind: 'solid', id: solid.id })}
       >
         Remove {solid.id}
       </button>
@@ -138,7 +139,7 @@ function FittingFields({ solid }: { readonly solid: Solid }): ReactElement {
 type Evidence = 'modes' | 'faces';
 
 export function FittingsEvidence(): ReactElement {
-  const [shown, show] = useState<Evidence>('modes');
+  const [shown, show] = useShown<Evidence>('fittings', 'modes');
   return (
     <>
       <EvidenceTabs

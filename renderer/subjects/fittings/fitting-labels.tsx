@@ -8,31 +8,28 @@ import { movedSolid, stretchedSolid } from '../../../core/room/move-solid';
 import { farCorner, mapPoint } from '../../../core/room/point';
 import { FACES, type Point, type Solid } from '../../../core/room/project';
 import { changeFittings, withSolid } from '../../state/change-fittings';
-import { removeThing } from '../../state/chosen';
+import { removeThing } from '../../state/remove-thing';
+import { selectedId } from '../../state/selection';
 import { DragHandle } from '../../drawing/DragHandle';
 import { middleOf } from '../../../core/drawing/label-places';
-import { DRAG_NORMAL, NUDGE_AXES, type LabelContext } from '../../drawing/label-context';
+import { DRAG_NORMAL, isMarked, NUDGE_AXES, type LabelContext } from '../../drawing/label-context';
 import { RANKS } from '../../../core/drawing/label-requests';
 import type { PlacedLabel } from '../../drawing/Labels';
 import { alongAxis, onPlane } from '../../drawing/stage';
 
-export interface FittingContext extends LabelContext {
-  readonly fitting: string | null;
-  readonly chooseFitting: (id: string | null) => void;
-}
-
-export function fittingLabels(context: FittingContext): readonly PlacedLabel[] {
+export function fittingLabels(context: LabelContext): readonly PlacedLabel[] {
   const { solids } = context.project.room;
-  const chosen = solids.find((solid) => solid.id === context.fitting);
+  const chosen = solids.find((solid) => solid.id === selectedId(context.session.selected, 'solid'));
   return [
     ...solids.map((solid) => tag(context, solid)),
     ...(chosen ? gripsOf(context, chosen) : []),
   ];
 }
 
-function tag(context: FittingContext, solid: Solid): PlacedLabel {
-  const { project, units, view, stage, hold, started, place, fitting, chooseFitting } = context;
-  const marked = fitting === solid.id || (place?.kind === 'solid' && place.id === solid.id);
+function tag(context: LabelContext, solid: Solid): PlacedLabel {
+  const { project, units, view, stage, hold, started, session } = context;
+  const thing = { kind: 'solid', id: solid.id } as const;
+  const marked = isMarked(context, thing);
   const middle = middleOf(solid.min, solid.max);
   const move = (from: Solid, by: Point, fine: boolean, gesture: string): void => {
     const moved = movedSolid(from, by, project.room, carpenterStepM(units, fine));
@@ -51,11 +48,11 @@ function tag(context: FittingContext, solid: Solid): PlacedLabel {
         onStart={() => {
           started.current = project;
           hold(true);
-          chooseFitting(solid.id);
+          session.select(thing);
         }}
         onEnd={() => hold(false)}
-        onRemove={() => removeThing({ kind: 'fitting', id: solid.id })}
-        onPress={() => chooseFitting(fitting === solid.id ? null : solid.id)}
+        onRemove={() => removeThing({ kind: 'solid', id: solid.id })}
+        onPress={() => session.toggle(thing)}
         onDrag={(ray, startRay, fine, gesture) => {
           const from = started.current.room.solids.find((known) => known.id === solid.id);
           if (!from) return;
@@ -94,7 +91,7 @@ const shifted = (at: Point, by: Point): Point =>
   mapPoint(at, (value, axis) => roundLength(value + by[axis]));
 
 /** An arrow key moves exactly one step, so it does not snap; it only stays in the shell. */
-function isWithin(solid: Solid, { project }: FittingContext): boolean {
+function isWithin(solid: Solid, { project }: LabelContext): boolean {
   const { width, length, height } = project.room.size;
   return (
     solid.min.every((at) => at >= 0) &&
@@ -104,7 +101,7 @@ function isWithin(solid: Solid, { project }: FittingContext): boolean {
   );
 }
 
-function gripsOf(context: FittingContext, solid: Solid): readonly PlacedLabel[] {
+function gripsOf(context: LabelContext, solid: Solid): readonly PlacedLabel[] {
   const { project, units, view, stage, hold, started } = context;
   return FACES.filter(
     (face) => view === 'room' || FACE_NORMALS[face].axis !== DRAG_NORMAL[view],
@@ -132,7 +129,7 @@ function gripsOf(context: FittingContext, solid: Solid): readonly PlacedLabel[] 
             hold(true);
           }}
           onEnd={() => hold(false)}
-          onRemove={() => removeThing({ kind: 'fitting', id: solid.id })}
+          onRemove={() => removeThing({ kind: 'solid', id: solid.id })}
           onDrag={(ray, startRay, fine, gesture) => {
             const from = started.current.room.solids.find((known) => known.id === solid.id);
             const now = alongAxis(ray, at, axis);

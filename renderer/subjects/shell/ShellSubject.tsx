@@ -15,8 +15,7 @@ import { BayFields } from './BayFields';
 import { BestRooms } from './BestRooms';
 import { CriteriaTable } from './CriteriaTable';
 import { ProportionMapChart } from './ProportionMapChart';
-import { useProportions } from './proportions-store';
-import { useAnalysis, useProject, useSession } from '../../state/session';
+import { useAnalysis, useProject, useSession, useShown } from '../../state/session';
 import { Figures } from '../../glossary/Figures';
 
 export function ShellInputs(): ReactElement {
@@ -92,7 +91,7 @@ export function ShellInputs(): ReactElement {
 }
 
 export function ShellEvidence(): ReactElement {
-  const { open, setOpen } = useProportions();
+  const [shown, show] = useShown<'modes' | 'proportions'>('shell', 'modes');
   return (
     <>
       <EvidenceTabs
@@ -101,10 +100,10 @@ export function ShellEvidence(): ReactElement {
           { value: 'modes', title: 'Modes' },
           { value: 'proportions', title: 'Proportions' },
         ]}
-        shown={open ? 'proportions' : 'modes'}
-        onShow={(value) => setOpen(value === 'proportions')}
+        shown={shown}
+        onShow={show}
       />
-      {open ? (
+      {shown === 'proportions' ? (
         <>
           <ProportionMapChart />
           <CriteriaTable />

@@ -1,4 +1,4 @@
-/** What the proportions view knows beside the room: the search in the bay, and which evidence is open. */
+/** What the proportions view knows beside the room: the search in the bay. */
 
 import { create } from 'zustand';
 import { bayOf } from '../../../core/proportions/bay';
@@ -19,9 +19,7 @@ export type SearchState =
   | { readonly kind: 'failed'; readonly sentence: string };
 
 export interface ProportionsState {
-  readonly open: boolean;
   readonly search: SearchState;
-  readonly setOpen: (open: boolean) => void;
   readonly start: () => void;
   /** Stop the search and keep the rooms that it has found so far. */
   readonly stop: () => void;
@@ -30,9 +28,7 @@ export interface ProportionsState {
 let job: Job<'search'> | null = null;
 
 export const useProportions = create<ProportionsState>((set) => ({
-  open: false,
   search: { kind: 'none' },
-  setOpen: (open) => set({ open }),
   start: () => {
     job?.stop();
     const session = useSession.getState();
@@ -40,7 +36,8 @@ export const useProportions = create<ProportionsState>((set) => ({
     const bay = bayOf(project, session.units);
     const present: ShellSize = project.room.size;
     const began = performance.now();
-    set({ open: true, search: { kind: 'running', share: 0 } });
+    session.show('shell', 'proportions');
+    set({ search: { kind: 'running', share: 0 } });
     const running = compute(
       'search',
       { bay, present, speedMS: session.analysis.air.speedOfSoundMS },

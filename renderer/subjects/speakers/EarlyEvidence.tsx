@@ -10,13 +10,12 @@ import { EarlyChart } from './EarlyChart';
 import { EarlyTable } from './EarlyTable';
 import { useProject, useSession } from '../../state/session';
 import { seatName } from '../../state/seat-names';
-import { useFace } from './chosen-face';
 import { useEarly, useTreatment } from './early-reflections';
 
 export function EarlyEvidence(): ReactElement {
   const project = useProject();
   const early = useEarly();
-  const { chooseFace, pointFace } = useFace();
+  const { chooseFace, pointFace } = useSession.getState();
   if (!early) {
     return <p className="empty">No loudspeaker or no seat has a place yet: see the findings.</p>;
   }
@@ -60,7 +59,7 @@ function Remedy({ reflection }: { readonly reflection: SeatReflection }): ReactE
   const project = useProject();
   const units = useSession((session) => session.units);
   const change = useSession((session) => session.change);
-  const chooseFace = useFace((store) => store.chooseFace);
+  const chooseFace = useSession((session) => session.chooseFace);
   const treatment = useTreatment(reflection);
   const { hit, overDb, path } = reflection;
   if (overDb === 0) {

@@ -3,8 +3,7 @@
 import { useMemo, type ReactElement } from 'react';
 import { atSeats, type AtSeat } from '../../../core/speakers/at-seats';
 import { referencePlace } from '../../../core/room/seats';
-import { useAnalysis, useProject, useSession } from '../../state/session';
-import { useSpeakerEvidence } from './shown-evidence';
+import { useAnalysis, useProject, useSelected, useSession } from '../../state/session';
 import { seatKey, seatName } from '../../state/seat-names';
 import { signed } from '../../kit/chart/signed';
 import { scrollable } from '../../kit/controls/scrollable';
@@ -16,9 +15,10 @@ const WIDE_DEG = 30;
 export function SeatAngles(): ReactElement {
   const project = useProject();
   const { layout } = useAnalysis();
-  const channel = useSession((session) => session.channel);
-  const chooseChannel = useSession((session) => session.chooseChannel);
-  const { pointed, point } = useSpeakerEvidence();
+  const channel = useSelected('speaker');
+  const select = useSession((session) => session.select);
+  const pointed = useSession((session) => session.pointedSeat);
+  const point = useSession((session) => session.pointSeat);
   const table = useMemo(() => atSeats(project), [project]);
   const reference = referencePlace(project);
   const cellOf = (label: string, key: string): AtSeat | undefined =>
@@ -69,7 +69,10 @@ export function SeatAngles(): ReactElement {
                   className={spread.channel === channel ? 'chosen' : undefined}
                 >
                   <th scope="row">
-                    <button type="button" onClick={() => chooseChannel(spread.channel)}>
+                    <button
+                      type="button"
+                      onClick={() => select({ kind: 'speaker', channel: spread.channel })}
+                    >
                       {layout?.channels.find((known) => known.label === spread.channel)?.short ??
                         spread.channel}
                     </button>

@@ -7,8 +7,10 @@ import { EvidenceTabs } from '../../kit/controls/EvidenceTabs';
 import { EarlyEvidence } from './EarlyEvidence';
 import { SeatAngles } from './SeatAngles';
 import { WallsEvidence } from './WallsEvidence';
-import { SPEAKER_EVIDENCE, useSpeakerEvidence, type SpeakerEvidence } from './shown-evidence';
-import { useAnalysis, useSession } from '../../state/session';
+import { useAnalysis, useSelected, useSession, useShown } from '../../state/session';
+
+const SPEAKER_EVIDENCE = ['angles', 'seats', 'walls', 'early'] as const;
+type SpeakerEvidence = (typeof SPEAKER_EVIDENCE)[number];
 
 const TABS: Readonly<
   Record<SpeakerEvidence, { readonly title: string; readonly body: () => ReactElement }>
@@ -20,7 +22,7 @@ const TABS: Readonly<
 };
 
 export function SpeakersEvidence(): ReactElement {
-  const { shown, show } = useSpeakerEvidence();
+  const [shown, show] = useShown<SpeakerEvidence>('speakers', 'angles');
   const Body = TABS[shown].body;
   return (
     <>
@@ -38,9 +40,15 @@ export function SpeakersEvidence(): ReactElement {
 function Angles(): ReactElement {
   const { layout, speakers, findings } = useAnalysis();
   const units = useSession((session) => session.units);
-  const channel = useSession((session) => session.channel);
-  const chooseChannel = useSession((session) => session.chooseChannel);
-  const props = { layout, speakers, findings, chosen: channel, onChoose: chooseChannel };
+  const channel = useSelected('speaker');
+  const select = useSession((session) => session.select);
+  const props = {
+    layout,
+    speakers,
+    findings,
+    chosen: channel,
+    onChoose: (label: string) => select({ kind: 'speaker', channel: label }),
+  };
   return (
     <>
       <SpeakerPanorama {...props} />

@@ -22,7 +22,7 @@ export function SpeakersInputs(): ReactElement {
   const { layout, speakers, findings } = useAnalysis();
   const change = useSession((session) => session.change);
   const units = useSession((session) => session.units);
-  const chooseChannel = useSession((session) => session.chooseChannel);
+  const select = useSession((session) => session.select);
   const chosen = useChosenSpeaker()?.channel ?? null;
   const pinned = new Set(
     project.speakers.placed.flatMap((placed) => (placed.pinned ? [placed.channel] : [])),
@@ -77,7 +77,7 @@ export function SpeakersInputs(): ReactElement {
               title={known?.name ?? speaker.channel}
               aria-pressed={speaker.channel === chosen}
               className={speaker.inRange ? undefined : 'outside'}
-              onClick={() => chooseChannel(speaker.channel)}
+              onClick={() => select({ kind: 'speaker', channel: speaker.channel })}
             >
               {speaker.inRange ? '' : `${speakerSign(speaker, findings)} `}
               {known?.short ?? speaker.channel}

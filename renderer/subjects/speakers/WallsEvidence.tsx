@@ -1,19 +1,19 @@
 /** What the walls near the chosen loudspeaker do to its low frequencies at the seat looked at. */
 
 import type { ReactElement } from 'react';
-import { SeatChoice } from '../bass/SeatChoice';
+import { SeatChoice } from '../../kit/controls/SeatChoice';
 import { BoundaryChart } from './BoundaryChart';
 import { NotchTable } from './NotchTable';
 import { useProject, useSession } from '../../state/session';
 import { seatName } from '../../state/seat-names';
-import { useFace } from './chosen-face';
 import { useWalls, worstNotch } from './near-walls';
 
 export function WallsEvidence(): ReactElement {
   const project = useProject();
   const units = useSession((session) => session.units);
   const walls = useWalls();
-  const { face, chooseFace } = useFace();
+  const face = useSession((session) => session.face);
+  const chooseFace = useSession((session) => session.chooseFace);
   if (!walls) {
     return <p className="empty">No loudspeaker or no seat has a place yet: see the findings.</p>;
   }

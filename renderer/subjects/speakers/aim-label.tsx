@@ -5,21 +5,21 @@ import type { Point } from '../../../core/room/project';
 import { aimVector } from '../../../core/speakers/aim';
 import { directionFrom } from '../../../core/speakers/direction';
 import { DragHandle } from '../../drawing/DragHandle';
+import { AIM_REACH_M } from '../../../core/drawing/loudspeakers';
 import { takeHold, type LabelContext } from '../../drawing/label-context';
 import { RANKS } from '../../../core/drawing/label-requests';
 import type { PlacedLabel } from '../../drawing/Labels';
 import { onPlane } from '../../drawing/stage';
 
-/** Before the baffle, m. */
-export const AIM_REACH_M = 0.55;
 const NUDGE_DEG = 1;
 const FINE_DEG = 0.1;
 
 /** The aim's angle is set in the plane that is looked at: turned in the room and plan, tilted in sections. */
 const TILTS = { room: false, plan: false, section: true, front: true } as const;
 
-export function aimLabels(context: LabelContext): readonly PlacedLabel[] {
-  const { project, view, stage, change, hold, channel } = context;
+/** `channel` is the label of the loudspeaker that it turns. */
+export function aimLabels(context: LabelContext, channel: string | null): readonly PlacedLabel[] {
+  const { project, view, stage, change, hold } = context;
   const speaker = project.speakers.placed.find((placed) => placed.channel === channel);
   if (!speaker) return [];
   const { position } = speaker;

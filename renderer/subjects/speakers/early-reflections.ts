@@ -12,11 +12,11 @@ import {
 import { treatmentFor, type Treatment } from '../../../core/reflections/treatment';
 import type { Point, Project } from '../../../core/room/project';
 import type { ListeningPlace } from '../../../core/room/seats';
-import { useProject, useSession } from '../../state/session';
-import { useChosenSpeaker, type ChosenSpeaker } from './chosen-speaker';
-import { useHearingSeat, useSpeakerEvidence } from './shown-evidence';
+import { selectedId } from '../../state/selection';
+import { projectOf, useProject, useSession, type Session } from '../../state/session';
+import { placeOf, useHearingSeat } from '../../state/shown-seat';
+import { chosenSpeaker, useChosenSpeaker, type ChosenSpeaker } from './chosen-speaker';
 import { seatKey } from '../../state/seat-names';
-import { useFace } from './chosen-face';
 import { minused } from '../../kit/chart/signed';
 
 export interface Early {
@@ -33,19 +33,33 @@ export interface Early {
 
 const NONE: readonly SeatReflection[] = [];
 
-/** Null where no loudspeaker or no seat has a place, and where nobody asks. */
-export function useEarly(isAsked = true): Early | null {
-  const project = useProject();
-  const speaker = useChosenSpeaker();
-  const seat = useHearingSeat();
-  const { face, pointed } = useFace();
-  if (!isAsked || !speaker || !seat) return null;
+/** What is asked for: the room, and what is chosen and pointed at. */
+interface Asked {
+  readonly project: Project;
+  readonly speaker: ChosenSpeaker | null;
+  readonly seat: ListeningPlace | null;
+  readonly face: string | null;
+  readonly pointedFace: string | null;
+}
+
+/** Null where no loudspeaker or no seat has a place. */
+function earlyOf({ project, speaker, seat, face, pointedFace }: Asked): Early | null {
+  if (!speaker || !seat) return null;
   const at = keptEarly(project, speaker.channel, seat);
   const reflections = at.kind === 'heard' ? at.reflections : NONE;
   const known = (wanted: string | null): string | null =>
     reflections.some(({ hit }) => hit.face === wanted) ? wanted : null;
   const chosen = known(face) ?? loudest(reflections)?.hit.face ?? null;
-  return { speaker, seat, at, reflections, face: chosen, shownFace: known(pointed) ?? chosen };
+  return { speaker, seat, at, reflections, face: chosen, shownFace: known(pointedFace) ?? chosen };
+}
+
+export function useEarly(): Early | null {
+  const project = useProject();
+  const speaker = useChosenSpeaker();
+  const seat = useHearingSeat();
+  const face = useSession((session) => session.face);
+  const pointedFace = useSession((session) => session.pointedFace);
+  return earlyOf({ project, speaker, seat, face, pointedFace });
 }
 
 /** Table, chart and drawing ask for the same; a room that is left takes its answers with it. */
@@ -97,29 +111,40 @@ export interface ReflectionMarks {
 }
 
 /** What the drawing shows of the reflections; null while their evidence is not open. */
-export function useReflectionMarks(): ReflectionMarks | null {
-  const isOpen = useSession(({ subject }) => subject === 'speakers');
-  const isEarly = useSpeakerEvidence(({ shown }) => shown === 'early');
-  const early = useEarly(isOpen && isEarly);
-  const { reflections, shownFace, speaker, seat } = early ?? {};
-  return useMemo(() => {
-    if (!reflections || !speaker || !seat) return null;
-    const shown = reflections.find(({ hit }) => hit.face === shownFace);
-    return {
-      marks: reflections.map(({ hit, overDb }) => ({
-        face: hit.face,
-        at: hit.point,
-        isOver: overDb > 0,
-      })),
-      shown: shown
-        ? {
-            face: shown.hit.face,
-            way: [speaker.position, shown.hit.point, seat.position],
-            text: `${faceName(shown.hit.face)} ${levelText(shown.levelDb)}`,
-          }
-        : null,
-    };
-  }, [reflections, shownFace, speaker, seat]);
+export function reflectionMarks(
+  session: Pick<
+    Session,
+    'work' | 'analysis' | 'selected' | 'shown' | 'pointedSeat' | 'face' | 'pointedFace'
+  >,
+): ReflectionMarks | null {
+  if (session.shown['speakers'] !== 'early') return null;
+  const project = projectOf(session);
+  const early = earlyOf({
+    project,
+    speaker: chosenSpeaker(session.analysis, selectedId(session.selected, 'speaker')),
+    seat: placeOf(project, session.pointedSeat),
+    face: session.face,
+    pointedFace: session.pointedFace,
+  });
+  return early && marksOf(early);
+}
+
+function marksOf({ reflections, shownFace, speaker, seat }: Early): ReflectionMarks {
+  const shown = reflections.find(({ hit }) => hit.face === shownFace);
+  return {
+    marks: reflections.map(({ hit, overDb }) => ({
+      face: hit.face,
+      at: hit.point,
+      isOver: overDb > 0,
+    })),
+    shown: shown
+      ? {
+          face: shown.hit.face,
+          way: [speaker.position, shown.hit.point, seat.position],
+          text: `${faceName(shown.hit.face)} ${levelText(shown.levelDb)}`,
+        }
+      : null,
+  };
 }
 
 /** `−6.3 dB`. */

@@ -11,7 +11,7 @@ import { reflectingRoom } from '../../../core/reflections/image-sources';
 import { MINDED_HZ, notchRemedy, type NotchRemedy } from '../../../core/reflections/notch-remedy';
 import { finishLookup } from '../../../core/room/finishes';
 import type { ListeningPlace } from '../../../core/room/seats';
-import { useLookedAt } from '../bass/SeatChoice';
+import { useLookedAt } from '../../state/shown-seat';
 import { useAnalysis, useProject } from '../../state/session';
 import { useChosenSpeaker, type ChosenSpeaker } from './chosen-speaker';
 

@@ -99,7 +99,7 @@ describe('when another room is opened', () => {
     const { bareRoom } = await import('../../../renderer/state/examples');
     session().load(bareRoom('metric'), 'new room');
     const choose = (): void => {
-      session().chooseFitting('soffit-1');
+      session().select({ kind: 'solid', id: 'soffit-1' });
       session().chooseFinding('any');
       usePainted.getState().choose({ kind: 'frequency', frequencyHz: 40 });
       useProportions.setState({ search: { kind: 'failed', sentence: 'invented' } });
@@ -107,20 +107,20 @@ describe('when another room is opened', () => {
     for (const step of [session().undo, session().redo]) {
       choose();
       step();
-      expect(session()).toMatchObject({ fitting: null, findingId: null });
+      expect(session()).toMatchObject({ selected: [], findingId: null });
       expect(usePainted.getState().painted).toBeNull();
       expect(useProportions.getState().search).toEqual({ kind: 'none' });
     }
   });
 
   it('undo within one room and saving leave the choice alone', () => {
-    session().chooseFitting('soffit-1');
+    session().select({ kind: 'solid', id: 'soffit-1' });
     session().change(width(3));
     session().markSaved({ name: 'den.room.json', token: null, saved: project() });
     session().undo();
     session().markSaved({ name: 'den.room.json', token: null, saved: project() });
     session().redo();
-    expect(session().fitting).toBe('soffit-1');
+    expect(session().selected).toEqual([{ kind: 'solid', id: 'soffit-1' }]);
     expect(session().work.past[0]?.state.file).toBe(session().work.present.state.file);
   });
 });

@@ -1,0 +1,43 @@
+import { selectedId } from '../../state/selection';
+import { projectOf, useSession, type Session } from '../../state/session';
+import { placeOf } from '../../state/shown-seat';
+import type { Subject } from '../subject';
+import { aimLabels } from './aim-label';
+import { chosenSpeaker } from './chosen-speaker';
+import { reflectionMarks } from './early-reflections';
+import { reflectionLabels } from './reflection-labels';
+import { SpeakersEvidence } from './SpeakersEvidence';
+import { SpeakersInputs } from './SpeakersSubject';
+import { SpeakersScene } from './SpeakersScene';
+
+const channelOf = ({ analysis, selected }: Session): string | null =>
+  chosenSpeaker(analysis, selectedId(selected, 'speaker'))?.channel ?? null;
+
+export const SPEAKERS: Subject = {
+  id: 'speakers',
+  title: 'Speakers',
+  about: 'angles and places',
+  Inputs: SpeakersInputs,
+  Evidence: SpeakersEvidence,
+  layer: {
+    chooses: ['speaker'],
+    labels: (context) => [
+      ...reflectionLabels(reflectionMarks(context.session), context.view),
+      ...aimLabels(context, channelOf(context.session)),
+    ],
+    Scene: SpeakersScene,
+    marks: (session) => ({
+      channel: channelOf(session),
+      ears: placeOf(projectOf(session), session.pointedSeat)?.position ?? null,
+    }),
+    pointsAtSeats: true,
+  },
+  tells: ['seats', 'speakers'],
+  goTo: (place) => {
+    if (place.kind !== 'reflection') return;
+    const session = useSession.getState();
+    session.select({ kind: 'speaker', channel: place.channel });
+    session.chooseFace(place.face);
+    session.show('speakers', 'early');
+  },
+};
