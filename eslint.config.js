@@ -10,6 +10,7 @@ const root = path.dirname(fileURLToPath(import.meta.url));
 const FLOORS = [
   ['quantity', 'air'],
   ['room'],
+  ['scene'],
   ['modes', 'room-modes', 'decay', 'speakers', 'absorbers', 'seating', 'picture'],
   ['response', 'reflections', 'placing'],
   ['proportions', 'bass'],

@@ -12,6 +12,8 @@ import type { Point, Project } from '../room/project';
 import { seatsOf } from '../room/seats';
 import { isInTheOpen } from '../room/space';
 import type { RoomModes } from '../room-modes/room-modes';
+import { overlapM } from '../scene/box';
+import { boxOfSize } from '../scene/subwoofer-box';
 import { roomTransfer } from './room-transfer';
 import { withReference } from './seat-response';
 
@@ -19,8 +21,8 @@ export interface PlaceSearchOptions {
   readonly count: 1 | 2 | 4;
   /** Between neighbouring candidates along a wall, m. */
   readonly stepM: number;
-  /** Side of the box, m. */
-  readonly boxM: number;
+  /** Width, height and depth of the box, m. */
+  readonly boxM: Point;
   /** Also try a delay and a level for each. */
   readonly drives: boolean;
   readonly bandHz: Band;
@@ -66,12 +68,16 @@ export function* searchPlaces(
   );
   if (!outcome.ok) return { places, search: null, best: null, of, defaulted };
   const { transfer } = outcome;
+  const boxes = places.allowed.map((place) => boxOfSize(project, place, options.boxM));
   const search = yield* scaled(
     searchSubwoofers(seatsOnly(transfer, seats.length), {
       count: options.count,
       candidates: places.allowed.length,
       present: presentSet(now, places.allowed.length),
-      fits: (a, b) => !runInto(places.allowed[a], places.allowed[b], options.boxM),
+      fits: (a, b) => {
+        const [one, other] = [boxes[a], boxes[b]];
+        return !one || !other || overlapM(one, other) === 0;
+      },
       ...(options.drives ? { drives: DEFAULT_DRIVES } : {}),
       ...(options.quick ? { mostTried: 0 } : {}),
     }),
@@ -86,13 +92,4 @@ export function* searchPlaces(
     levels[ears.reference] ?? null,
   );
   return { places, search, best, of, defaulted };
-}
-
-/** True for boxes of side `boxM` that overlap by more than a millimetre. */
-function runInto(a: Point | undefined, b: Point | undefined, boxM: number): boolean {
-  return (
-    a !== undefined &&
-    b !== undefined &&
-    a.every((at, n) => Math.abs(at - (b[n] ?? 0)) < boxM - 0.001)
-  );
 }

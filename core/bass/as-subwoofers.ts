@@ -18,7 +18,8 @@ export function presentSet(
 }
 
 /**
- * A set as the subwoofers of a project, `places` being those that were searched. The present ones are kept
+ * A set as the subwoofers of a project, `places` being those that were searched for a box of width, height
+ * and depth `boxM`, which each then has. The present ones are kept
  * in their order, names and unknown fields with them, and moved; what is missing is added, what is too
  * much goes.
  */
@@ -26,12 +27,17 @@ export function asSubwoofers(
   set: readonly Driven[],
   places: readonly Point[],
   present: readonly Subwoofer[],
+  boxM: Point,
 ): readonly Subwoofer[] {
   const taken = new Set(present.slice(0, set.length).map(({ id }) => id));
   return set.flatMap(({ place, delayMs = 0, levelDb = 0, inverted = false }, n) => {
     const position = places[place];
     if (!position) return [];
-    const known: Subwoofer = { ...(present[n] ?? { id: freeId('sub', taken) }), position };
+    const known: Subwoofer = {
+      ...(present[n] ?? { id: freeId('sub', taken) }),
+      position,
+      boxM,
+    };
     taken.add(known.id);
     return [
       {

@@ -1,15 +1,18 @@
 /** Why the box of a subwoofer cannot stand at a place: one answer for search, drag and remedy alike. */
 
-import { boxBefore, isDoor, isPassage, isWindow, leafOf, planeOf } from '../room/openings';
+import { boxBefore, leafOf, planeOf } from '../room/openings';
+import { isWay } from '../room/patch-kinds';
 import type { Patch, Point, Project, Row } from '../room/project';
 import { screenRect } from '../room/screen';
 import { rowCentreX } from '../room/seats';
 import { isInTheOpen, outsideShellM } from '../room/space';
-import { speakerBox, type Box } from '../speakers/box';
+import { overlapM, TOUCH_M } from '../scene/box';
+import { standsLevel } from '../scene/stand';
+import { boxOfSize, subwooferBox } from '../scene/subwoofer-box';
+import { speakerBox } from '../speakers/box';
 import { placedOf } from '../speakers/judge';
 import { layoutOf } from '../speakers/layouts';
-import { CASING_M, claimOf, overlapM } from '../speakers/obstacles';
-import { standsLevel } from './stand';
+import { CASING_M, claimOf } from '../speakers/obstacles';
 
 export type Obstacle =
   /** It would stand in a solid of this id, or over the edge of it. */
@@ -29,8 +32,6 @@ export type Obstacle =
   /** It would leave no way to walk past the end of this row. */
   | { readonly kind: 'walkway'; readonly row: string };
 
-/** What runs into each other by no more than this touches, m: places are whole millimetres. */
-const TOUCH_M = 0.001;
 /** Least distance of a box from a listener's ears in plan, m. */
 export const EARS_CLEAR_M = 0.3;
 /** What a seat covers behind and before the ears, m (common practice); it is as wide as the pitch. */
@@ -46,7 +47,7 @@ type Plan = readonly [number, number, number, number];
 const overlaps = (a: Plan, b: Plan): boolean =>
   Math.min(a[2] - b[0], b[2] - a[0], a[3] - b[1], b[3] - a[1]) > TOUCH_M;
 
-/** What is in the way of a box of side `boxM` with its centre at a place; null where nothing is. */
+/** What is in the way of a box with its middle at a place; null where nothing is. */
 export type InTheWay = (position: Point) => Obstacle | null;
 
 /**
@@ -55,39 +56,38 @@ export type InTheWay = (position: Point) => Obstacle | null;
  */
 export function inTheWay(
   project: Project,
-  boxM: number,
+  sizeM: Point,
   others: Project['speakers']['subwoofers'] = [],
 ): InTheWay {
-  const half = boxM / 2;
   const { size, solids, patches } = project.room;
   const swings = patches.flatMap((patch) => {
     const plan = swingOf(project, patch);
     return plan ? [{ id: patch.id, plan }] : [];
   });
   const windows = patches.flatMap((patch) => {
-    const plane = isWindow(patch) ? planeOf(project.room, patch.face) : null;
+    const plane = patch.kind === 'window' ? planeOf(project.room, patch.face) : null;
     return plane ? [{ id: patch.id, box: boxBefore(plane, patch.rect, CASING_M) }] : [];
   });
   const { leftX, rightX, bottomZ } = screenRect(project);
-  const atFront: Plan = [leftX, 0, rightX, boxM];
+  const atFront: Plan = [leftX, 0, rightX, sizeM[2]];
   const layout = layoutOf(project.speakers.layout, project.speakers.recommendation) ?? null;
   const speakers = placedOf(project, layout).map((speaker) => ({
     channel: speaker.channel,
     box: claimOf(speakerBox(project, speaker)),
   }));
-  const standing = others.map(({ id, position }) => ({ id, box: boxAt(position, half) }));
+  const standing = others.map((sub) => subwooferBox(project, sub));
   const ways = project.seating.rows.flatMap((row) => waysPast(row, size.width));
 
   return (position) => {
-    const [x, y, z] = position;
-    const plan: Plan = [x - half, y - half, x + half, y + half];
-    const box = boxAt(position, half);
+    const box = boxOfSize(project, position, sizeM);
+    const { min: low, max: high } = box;
+    const plan: Plan = [low[0], low[1], high[0], high[1]];
     const solid =
       solids.find(
         ({ min, max }) =>
           overlaps(plan, [min[0], min[1], max[0], max[1]]) &&
-          Math.min(z + half - min[2], max[2] - z + half) > TOUCH_M,
-      ) ?? (standsLevel(project, position, boxM) ? undefined : edgeUnder(project, plan));
+          Math.min(high[2] - min[2], max[2] - low[2]) > TOUCH_M,
+      ) ?? (standsLevel(project, box) ? undefined : edgeUnder(project, plan));
     if (solid) return { kind: 'fitting', id: solid.id };
 
     const out = outsideShellM(size, box.min, box.max);
@@ -97,7 +97,7 @@ export function inTheWay(
     if (door) return { kind: 'door', id: door.id };
     const window = windows.find((known) => overlapM(box, known.box) > 0);
     if (window) return { kind: 'window', id: window.id };
-    if (z + half - bottomZ > TOUCH_M && overlaps(plan, atFront)) return { kind: 'picture' };
+    if (high[2] - bottomZ > TOUCH_M && overlaps(plan, atFront)) return { kind: 'picture' };
     const speaker = speakers.find((known) => overlapM(box, known.box) > 0);
     if (speaker) return { kind: 'speaker', channel: speaker.channel };
     const other = standing.find((known) => overlapM(box, known.box) > 0);
@@ -116,14 +116,10 @@ export function inTheWay(
 export function obstacleOf(
   project: Project,
   position: Point,
-  boxM: number,
+  sizeM: Point,
   others: Project['speakers']['subwoofers'] = [],
 ): Obstacle | null {
-  return inTheWay(project, boxM, others)(position);
-}
-
-function boxAt([x, y, z]: Point, half: number): Box {
-  return { min: [x - half, y - half, z - half], max: [x + half, y + half, z + half] };
+  return inTheWay(project, sizeM, others)(position);
 }
 
 /** The stage or riser whose edge lies under the box. */
@@ -167,7 +163,7 @@ function narrows({ plan: way }: Way, plan: Plan): boolean {
  * one person takes where none swings in. Null for all else, and in floor or ceiling.
  */
 function swingOf({ room }: Project, patch: Patch): Plan | null {
-  const plane = isDoor(patch) || isPassage(patch) ? planeOf(room, patch.face) : null;
+  const plane = isWay(patch) ? planeOf(room, patch.face) : null;
   if (!plane || plane.side === 'floor' || plane.side === 'ceiling') return null;
   const { min, max } = leafOf(room, patch)?.sweep ?? boxBefore(plane, patch.rect, WALK_M);
   return [min[0], min[1], max[0], max[1]];

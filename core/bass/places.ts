@@ -5,19 +5,18 @@
 
 import { METRES_PER_INCH, type LengthUnits } from '../quantity/length';
 import type { Point, Project, Solid } from '../room/project';
+import { TOUCH_M } from '../scene/box';
+import { standingHeightM } from '../scene/stand';
+import { USUAL_SUBWOOFER_M } from '../scene/subwoofer-box';
 import { inTheWay, type Obstacle } from './obstacles';
-import { standingHeightM } from './stand';
-
-/** Side of a box, m (common practice). */
-export const DEFAULT_BOX_M = 0.4;
 
 /** Box and step of a search in whole figures of `units`, m: 40 cm, or 16 in. */
 export function searchDefaultsM(units: LengthUnits): {
-  readonly boxM: number;
+  readonly boxM: Point;
   readonly stepM: number;
 } {
-  const sideM = units === 'metric' ? DEFAULT_BOX_M : 16 * METRES_PER_INCH;
-  return { boxM: sideM, stepM: sideM };
+  const sideM = units === 'metric' ? USUAL_SUBWOOFER_M[0] : 16 * METRES_PER_INCH;
+  return { boxM: [sideM, sideM, sideM], stepM: sideM };
 }
 
 /** Closer places than this are not told apart, m. */
@@ -26,8 +25,8 @@ export const LEAST_STEP_M = 0.05;
 export interface PlaceOptions {
   /** Distance between neighbours along a wall, m; `LEAST_STEP_M` or more. */
   readonly stepM: number;
-  /** Side of the box, m; its acoustic centre is half of it from wall and floor. */
-  readonly boxM?: number;
+  /** Width, height and depth of the box, m; its place is its middle. */
+  readonly boxM?: Point;
 }
 
 export interface ForbiddenPlace {
@@ -49,17 +48,19 @@ export interface Places {
  */
 export function subwooferPlaces(project: Project, options: PlaceOptions): Places {
   const { width, length, height } = project.room.size;
-  const boxM = options.boxM ?? DEFAULT_BOX_M;
-  if (boxM > Math.min(width, length, height)) return { allowed: [], forbidden: [] };
+  const boxM = options.boxM ?? USUAL_SUBWOOFER_M;
+  const [wide, high, deep] = boxM;
+  if (high > height || Math.max(wide, deep) > Math.min(width, length))
+    return { allowed: [], forbidden: [] };
   const { stepM } = options;
-  const xs = alongWall([0, width], stepM, boxM);
-  const ys = alongWall([0, length], stepM, boxM);
-  const [left, right] = [xs[0] ?? 0, xs.at(-1) ?? 0];
-  const [front, back] = [ys[0] ?? 0, ys.at(-1) ?? 0];
+  const xs = alongWall([0, width], stepM, wide);
+  const ys = alongWall([0, length], stepM, wide);
+  const [left, front] = [millimetres(deep / 2), millimetres(deep / 2)];
+  const [right, back] = [millimetres(width - left), millimetres(length - front)];
   const at = (x: number, y: number): Point => [
     x,
     y,
-    millimetres(standingHeightM(project, [x, y]) + boxM / 2),
+    millimetres(standingHeightM(project, [x, y]) + high / 2),
   ];
   const around: Point[] = [
     ...xs.map((x) => at(x, front)),
@@ -90,39 +91,34 @@ export function subwooferPlaces(project: Project, options: PlaceOptions): Places
 }
 
 /** True for what stands on the floor (or on a stage) and rises at least as high as the box. */
-function isWall(project: Project, { kind, min, max }: Solid, boxM: number): boolean {
+function isWall(project: Project, { kind, min, max }: Solid, [, high]: Point): boolean {
   if (kind === 'stage' || kind === 'riser') return false;
   const middle = [(min[0] + max[0]) / 2, (min[1] + max[1]) / 2] as const;
   const floorM = standingHeightM(project, middle);
-  return min[2] <= floorM + TOUCH_M && max[2] - floorM >= boxM - TOUCH_M;
+  return min[2] <= floorM + TOUCH_M && max[2] - floorM >= high - TOUCH_M;
 }
-
-/** What touches is no gap, m. */
-const TOUCH_M = 0.001;
 
 /** Centres in plan of boxes against the four sides of a solid, as far as those lie in the shell. */
 function aroundSolid(
   { min, max }: Solid,
   [width, length]: readonly [number, number],
   stepM: number,
-  boxM: number,
+  [wide, , deep]: Point,
 ): readonly (readonly [number, number])[] {
-  const half = boxM / 2;
+  const half = deep / 2;
   const within = (low: number, high: number, most: number): readonly [number, number] => [
     Math.max(low, 0),
     Math.min(high, most),
   ];
-  const xs = alongWall(within(min[0], max[0], width), stepM, boxM);
-  const ys = alongWall(within(min[1], max[1], length), stepM, boxM);
-  const places = [
-    ...xs.flatMap((x) => [[x, min[1] - half] as const, [x, max[1] + half] as const]),
-    ...ys.flatMap((y) => [[min[0] - half, y] as const, [max[0] + half, y] as const]),
-  ];
-  const fits = (at: number, most: number): boolean =>
-    at >= half - TOUCH_M && at <= most - half + TOUCH_M;
-  return places
-    .filter(([x, y]) => fits(x, width) && fits(y, length))
-    .map(([x, y]) => [millimetres(x), millimetres(y)] as const);
+  const xs = alongWall(within(min[0], max[0], width), stepM, wide);
+  const ys = alongWall(within(min[1], max[1], length), stepM, wide);
+  const beside = (low: number, high: number, most: number): readonly number[] =>
+    [low - half, high + half].filter((at) => at >= half - TOUCH_M && at <= most - half + TOUCH_M);
+  const [left, front] = [beside(min[0], max[0], width), beside(min[1], max[1], length)];
+  return [
+    ...xs.flatMap((x) => front.map((y) => [x, y] as const)),
+    ...ys.flatMap((y) => left.map((x) => [x, y] as const)),
+  ].map(([x, y]) => [millimetres(x), millimetres(y)] as const);
 }
 
 const millimetres = (lengthM: number): number => Math.round(lengthM * 1000) / 1000;
@@ -131,13 +127,13 @@ const millimetres = (lengthM: number): number => Math.round(lengthM * 1000) / 10
 function alongWall(
   [fromM, toM]: readonly [number, number],
   stepM: number,
-  boxM: number,
+  wideM: number,
 ): readonly number[] {
-  if (toM - fromM < boxM) return [];
+  if (toM - fromM < wideM) return [];
   const step = Math.max(stepM, LEAST_STEP_M);
-  const half = (toM - fromM - boxM) / 2;
+  const half = (toM - fromM - wideM) / 2;
   const middle = (fromM + toM) / 2;
-  const near = [millimetres(fromM + boxM / 2)];
+  const near = [millimetres(fromM + wideM / 2)];
   for (let n = Math.floor(half / step); n > 0; n--) {
     if (half - n * step >= step / 2) near.push(millimetres(middle - n * step));
   }

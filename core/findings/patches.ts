@@ -5,8 +5,8 @@
 
 import { faceAxes, faceName, patchSide } from '../room/faces';
 import { coveredParts, faceBounds, freePatch, overhangM, rectOverlapM } from '../room/free-rect';
-import { isDoor, isWindow } from '../room/openings';
-import type { Patch, Project } from '../room/project';
+import { isOpening, isWay, PATCH_KIND } from '../room/patch-kinds';
+import type { Patch, PatchKind, Project } from '../room/project';
 import type { FindingContext } from './context';
 import type { Draft, Remedy } from './finding';
 
@@ -22,16 +22,13 @@ export function patchFindings(context: FindingContext): readonly Draft[] {
   ]);
 }
 
-type Kind = 'door' | 'window' | 'panel';
-
-const kindOf = (patch: Patch): Kind =>
-  isDoor(patch) ? 'door' : isWindow(patch) ? 'window' : 'panel';
+const nameOf = ({ kind }: Patch): string => PATCH_KIND[kind].name;
 
 function outside(context: FindingContext, patch: Patch): readonly Draft[] {
   const bounds = faceBounds(context.project.room, patch.face);
   const out = bounds ? overhangM(patch.rect, bounds) : 0;
   if (out === 0) return [];
-  const message = `The ${kindOf(patch)} sticks ${context.lengthText(out)} out of the ${faceName(patch.face)}; only the part on it counts.`;
+  const message = `The ${nameOf(patch)} sticks ${context.lengthText(out)} out of the ${faceName(patch.face)}; only the part on it counts.`;
   return [finding(context, patch, `patch-outside:${patch.id}`, message, 'sticks out', out)];
 }
 
@@ -44,12 +41,14 @@ function overlapping(context: FindingContext, patch: Patch, below: Patch): reado
 }
 
 function overlapText(patch: Patch, below: Patch, much: string): string {
-  const [kind, under] = [kindOf(patch), kindOf(below)];
-  if (kind === 'panel' && under === 'panel')
-    return `The panel lies ${much} over ${below.id}; where they overlap only ${patch.id} absorbs.`;
-  if (kind === 'panel') return `The panel covers ${much} of the ${under} ${below.id}.`;
-  if (under === 'panel') return `The ${kind} takes ${much} of the place of ${below.id}.`;
-  return `The ${kind} and the ${under} ${below.id} take ${much} of the same place.`;
+  const [name, under] = [nameOf(patch), nameOf(below)];
+  if (isOpening(patch))
+    return isOpening(below)
+      ? `The ${name} and the ${under} ${below.id} take ${much} of the same place.`
+      : `The ${name} takes ${much} of the place of ${below.id}.`;
+  return isOpening(below)
+    ? `The ${name} covers ${much} of the ${under} ${below.id}.`
+    : `The ${name} lies ${much} over ${below.id}; where they overlap only ${patch.id} absorbs.`;
 }
 
 function covered(context: FindingContext, patch: Patch): readonly Draft[] {
@@ -57,13 +56,17 @@ function covered(context: FindingContext, patch: Patch): readonly Draft[] {
     const depth = rectOverlapM(patch.rect, rect);
     if (depth === 0) return [];
     const much = context.lengthText(depth);
-    const messages: Readonly<Record<Kind, string>> = {
+    const hung = `${much} of the ${nameOf(patch)} lie behind ${solid}, where it absorbs nothing.`;
+    const messages: Readonly<Record<PatchKind, string>> = {
       door: `The door cannot open: ${solid} stands ${much} in front of it.`,
       window: `${solid} hides ${much} of the window.`,
-      panel: `${much} of the panel lie behind ${solid}, where it absorbs nothing.`,
+      passage: `Nobody gets through the passage: ${solid} stands ${much} in front of it.`,
+      screen: hung,
+      panel: hung,
+      other: hung,
     };
     const id = `patch-covered:${patch.id}:${solid}`;
-    return [finding(context, patch, id, messages[kindOf(patch)], 'hidden', depth)];
+    return [finding(context, patch, id, messages[patch.kind], 'hidden', depth)];
   });
 }
 
@@ -82,7 +85,7 @@ function finding(
     id,
     severity: 'warning',
     // Doors and windows are part of what is built in; panels are there for the sound.
-    subject: kindOf(patch) === 'panel' ? 'decay' : 'fittings',
+    subject: isOpening(patch) ? 'fittings' : 'decay',
     where: `${faceName(patch.face)}: ${patch.id}`,
     message,
     figureName,
@@ -90,15 +93,15 @@ function finding(
     limit: 0,
     unit: 'm',
     source: 'geometry',
-    ...(isDoor(patch) && id.startsWith('patch-covered') ? { caution: WAY_OUT } : {}),
+    ...(patch.kind === 'door' && id.startsWith('patch-covered') ? { caution: WAY_OUT } : {}),
     remedies: () => remedies(context, patch),
-    otherwise: `There is no clear place of its size on this face: ${isDoor(patch) ? 'move what stands there, or give the door another wall' : 'make it smaller, or give it another face'}.`,
+    otherwise: `There is no clear place of its size on this face: ${isWay(patch) ? `move what stands there, or give the ${nameOf(patch)} another wall` : 'make it smaller, or give it another face'}.`,
   };
 }
 
-/** The nearest place of its face where it is whole and clear; a door stays at its height. */
+/** The nearest place of its face where it is whole and clear; a door or passage stays at its height. */
 function remedies({ project, lengthText }: FindingContext, patch: Patch): readonly Remedy[] {
-  const free = freePatch(project.room, patch, { keepsHeight: isDoor(patch) });
+  const free = freePatch(project.room, patch, { keepsHeight: isWay(patch) });
   if (!free) return [];
   const [u0, v0, u1, v1] = free.rect;
   const cut =
@@ -107,7 +110,7 @@ function remedies({ project, lengthText }: FindingContext, patch: Patch): readon
   const [side] = faceAxes(patchSide(patch.face));
   // The first axis of a wall runs along the floor: from the left wall, or from the screen wall.
   const from = side === 0 ? 'left wall' : 'screen wall';
-  const put = isDoor(patch)
+  const put = isWay(patch)
     ? `its nearer edge ${lengthText(u0)} from the ${from}`
     : `its corner at ${lengthText(u0)} and ${lengthText(v0)} along the face`;
   return [

@@ -2,10 +2,9 @@
 
 import { clearSubwoofer } from '../bass/clear-subwoofer';
 import { obstacleOf, type Obstacle } from '../bass/obstacles';
-import { DEFAULT_BOX_M } from '../bass/places';
-import { standingHeightM } from '../bass/stand';
-import type { Point, Project, Subwoofer } from '../room/project';
+import type { Project, Subwoofer } from '../room/project';
 import { isInside, isInTheOpen, outsideShellM } from '../room/space';
+import { subwooferBox } from '../scene/subwoofer-box';
 import type { FindingContext } from './context';
 import type { Finding, Remedy } from './finding';
 
@@ -39,11 +38,12 @@ function outside({ project, lengthText }: FindingContext, { id, position }: Subw
 }
 
 /** What its box is in the way of; a loudspeaker tells of that itself. */
-function inTheWayOf(context: FindingContext, { id, position }: Subwoofer): readonly Finding[] {
+function inTheWayOf(context: FindingContext, sub: Subwoofer): readonly Finding[] {
   const { project, measures } = context;
-  const others = project.speakers.subwoofers.filter((sub) => sub.id !== id);
-  const boxM = assumedBoxM(project, position);
-  const obstacle = obstacleOf(project, position, boxM, others);
+  const { id, position } = sub;
+  const others = project.speakers.subwoofers.filter((other) => other.id !== id);
+  const { sizeM, isStated } = subwooferBox(project, sub);
+  const obstacle = obstacleOf(project, position, sizeM, others);
   if (!obstacle || obstacle.kind === 'speaker') return [];
   // Two that share a place are told once, of the later one.
   if (obstacle.kind === 'subwoofer' && isLater(project, obstacle.id, id)) return [];
@@ -54,7 +54,7 @@ function inTheWayOf(context: FindingContext, { id, position }: Subwoofer): reado
       severity: forPeople ? 'warning' : 'note',
       subject: 'bass',
       where: `subwoofer ${id}`,
-      message: `Its box, taken as ${measures.about(boxM)} each way with this place in the middle, ${wordsOf(obstacle)}.`,
+      message: `Its box${isStated ? '' : `, taken as ${measures.about(sizeM[0])} each way with this place in the middle,`} ${wordsOf(obstacle)}.`,
       figureName: '',
       value: null,
       limit: null,
@@ -70,16 +70,6 @@ function inTheWayOf(context: FindingContext, { id, position }: Subwoofer): reado
       place: { kind: 'subwoofer', id },
     },
   ];
-}
-
-/** Smaller than this is no subwoofer, m (our own convention). */
-const LEAST_BOX_M = 0.15;
-
-/** A usual box, or a smaller one where the place is too near to a wall or to what it stands on for that; m. */
-export function assumedBoxM(project: Project, [x, y, z]: Point): number {
-  const { width, length } = project.room.size;
-  const nearest = Math.min(x, width - x, y, length - y, z - standingHeightM(project, [x, y]));
-  return 2 * nearest >= LEAST_BOX_M ? Math.min(DEFAULT_BOX_M, 2 * nearest) : DEFAULT_BOX_M;
 }
 
 const isLater = ({ speakers }: Project, a: string, b: string): boolean => {
@@ -117,7 +107,7 @@ export function moveSubwoofer(
   words: (byM: number) => string,
 ): Remedy {
   const here = project.speakers.subwoofers.find((sub) => sub.id === id)?.position;
-  const place = here ? clearSubwoofer(project, id, assumedBoxM(project, here)) : null;
+  const place = clearSubwoofer(project, id);
   if (!here || !place) {
     return { text: `Make room for the subwoofer "${id}": no clear place on the floor was found.` };
   }

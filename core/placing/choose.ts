@@ -1,6 +1,7 @@
 /** One place for every channel: pairs as even as the room allows, and no box in another. */
 
-import { claimOf, overlapM } from '../speakers/obstacles';
+import { overlapM } from '../scene/box';
+import { claimOf } from '../speakers/obstacles';
 import { roughly, type Candidate, type Candidates } from './candidates';
 import { unevenDeg, UNEVEN_WEIGHT } from './harm';
 

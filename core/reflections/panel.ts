@@ -63,7 +63,7 @@ export function panelFor(
   if (!best) return null;
   const taken = project.room.patches.map((patch) => patch.id);
   return {
-    patch: { id: freeId('panel', taken), face: hit.face, rect, finish: best.finish },
+    patch: { id: freeId('panel', taken), kind: 'panel', face: hit.face, rect, finish: best.finish },
     levelDb: best.levelDb,
     isEnough: best.levelDb <= limit.levelDb,
   };

@@ -7,7 +7,7 @@ import { METRES_PER_INCH, roundLength, type LengthUnits } from '../quantity/leng
 import { faceAxes, FACE_NORMALS, patchSide, type Axis } from '../room/faces';
 import { finishLookup } from '../room/finishes';
 import { faceBounds, obstaclesOn, overhangM, rectOverlapM } from '../room/free-rect';
-import { isDoor, isWindow } from '../room/openings';
+import { isTreatment } from '../room/patch-kinds';
 import type { Rect } from '../room/patched-area';
 import { FACES, type Face, type Patch, type Project } from '../room/project';
 import { EARLY_LIMIT, type EarlyLimit, type EarlyReflection } from './early-limit';
@@ -93,7 +93,7 @@ function refinished(
   limit: EarlyLimit,
 ): Treatment | null {
   const patch = project.room.patches.find((one) => one.id === id);
-  if (!patch || isDoor(patch) || isWindow(patch)) return null;
+  if (!patch || !isTreatment(patch)) return null;
   const lookup = finishLookup(project);
   let best: { readonly finish: string; readonly levelDb: number } | null = null;
   for (const finish of finishes) {
@@ -134,7 +134,7 @@ function widened(
   const [u, v] = faceAxes(patchSide(hit.face));
   let best: Treatment | null = null;
   for (const patch of room.patches) {
-    if (patch.face !== hit.face || isDoor(patch) || isWindow(patch)) continue;
+    if (patch.face !== hit.face || !isTreatment(patch)) continue;
     if (whole.includes(patch.id)) continue;
     const reach = reaching(patch.rect, [hit.point[u], hit.point[v]], bounds, WIDEN_STEP_M[units]);
     if (!reach || reach.byM >= (best?.byM ?? Infinity)) continue;

@@ -86,18 +86,22 @@ function heldFields<T extends object>(group: T, limits: Readonly<Record<string, 
   return out.length === 0 ? group : { ...group, ...Object.fromEntries(out) };
 }
 
-function heldSpeaker(speaker: PlacedSpeaker): PlacedSpeaker {
-  const { position, boxM } = speaker;
-  return changed(speaker, {
-    position: heldPoint(position),
-    ...(boxM === undefined ? {} : { boxM: heldPoint(boxM, BOX_SIDE_LIMITS_M) }),
-  });
-}
+const heldSpeaker = (speaker: PlacedSpeaker): PlacedSpeaker =>
+  changed(speaker, placeAndBox(speaker));
+
+/** Where a loudspeaker or subwoofer is and how large its box is, where the file says so. */
+const placeAndBox = ({
+  position,
+  boxM,
+}: Pick<Subwoofer, 'position' | 'boxM'>): Pick<Subwoofer, 'position' | 'boxM'> => ({
+  position: heldPoint(position),
+  ...(boxM === undefined ? {} : { boxM: heldPoint(boxM, BOX_SIDE_LIMITS_M) }),
+});
 
 const { delayMs, levelDb } = SUBWOOFER_LIMITS;
 
 const heldSubwoofer = (sub: Subwoofer): Subwoofer =>
-  changed(heldFields(sub, { delayMs, levelDb }), { position: heldPoint(sub.position) });
+  changed(heldFields(sub, { delayMs, levelDb }), placeAndBox(sub));
 
 /** `project` with every figure that has a range in the file held within it; itself where all are. */
 export function heldProject(project: Project): Project {

@@ -8,7 +8,17 @@ import { METRES_PER_INCH } from '../quantity/length';
 import { faceAxes, patchSide, type Axis } from './faces';
 import { fromNearerEnd } from './nearer-end';
 import { farCorner, mapPoint, mapSides } from './point';
-import type { Bay, Patch, PlacedSpeaker, Point, Project, Row, Screen, Solid } from './project';
+import type {
+  Bay,
+  Patch,
+  PlacedSpeaker,
+  Point,
+  Project,
+  Row,
+  Screen,
+  Solid,
+  Subwoofer,
+} from './project';
 import { readBack } from './read-back';
 
 /** Steps that places are moved to, the handiest first: half inches, down to sixteenths. */
@@ -58,7 +68,7 @@ function onSteps(project: Project, stepM: number): Project {
     bottomM: along(2, was.bottomM),
     ...(was.centreX === undefined ? {} : { centreX: along(0, was.centreX) }),
   });
-  const speaker = (was: PlacedSpeaker): PlacedSpeaker => ({
+  const boxed = <T extends PlacedSpeaker | Subwoofer>(was: T): T => ({
     ...was,
     position: place(was.position),
     ...(was.boxM === undefined ? {} : { boxM: mapPoint(was.boxM, size) }),
@@ -86,8 +96,8 @@ function onSteps(project: Project, stepM: number): Project {
       : { projector: { ...projector, position: place(projector.position) } }),
     speakers: {
       ...speakers,
-      placed: speakers.placed.map(speaker),
-      subwoofers: speakers.subwoofers.map((was) => ({ ...was, position: place(was.position) })),
+      placed: speakers.placed.map(boxed),
+      subwoofers: speakers.subwoofers.map(boxed),
     },
   };
 }

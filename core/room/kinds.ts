@@ -1,7 +1,7 @@
 /** What the words of a room file may be. */
 
 export const ROOM_FORMAT = 'roomwright-room';
-export const ROOM_VERSION = 1;
+export const ROOM_VERSION = 2;
 
 /** Sides, named as the person sees them; of a solid's sides, `floor` is its underside. */
 export const FACES = ['front', 'back', 'left', 'right', 'floor', 'ceiling'] as const;
@@ -29,6 +29,10 @@ export type Hinge = (typeof HINGES)[number];
 /** How a door opens: into the room, out of it, or along its wall. */
 export const SWINGS = ['in', 'out', 'slides'] as const;
 export type Swing = (typeof SWINGS)[number];
+
+/** What a patch is; `core/room/patch-kinds.ts` says what that means. */
+export const PATCH_KINDS = ['door', 'window', 'passage', 'screen', 'panel', 'other'] as const;
+export type PatchKind = (typeof PATCH_KINDS)[number];
 
 /** What holds a loudspeaker. */
 export const MOUNTS = [

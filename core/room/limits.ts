@@ -37,7 +37,7 @@ export const AIR_LIMITS = {
   pressureKPa: [50, 120],
 } as const;
 
-/** A side of a loudspeaker's cabinet, m. */
+/** A side of a loudspeaker's or subwoofer's cabinet, m. */
 export const BOX_SIDE_LIMITS_M = [0.02, 3] as const;
 
 /** Raw test values exceed 1 where a sample absorbs at its edges (ISO 354); the library's go to 1.24. */

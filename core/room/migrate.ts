@@ -5,16 +5,18 @@
 
 import { describe, type Fault } from './fault';
 import { ROOM_VERSION } from './project';
+import type { RawRoom } from './raw-room';
+import { withKinds } from './version-2';
 
-export type RawRoom = Readonly<Record<string, unknown>>;
+export type { RawRoom } from './raw-room';
 
 export interface MigrationStep {
   readonly from: number;
   readonly change: (raw: RawRoom) => RawRoom;
 }
 
-/** Steps of the room file. Version 1 is the first that was ever written, so there are none yet. */
-export const MIGRATION_STEPS: readonly MigrationStep[] = [];
+/** Steps of the room file. */
+export const MIGRATION_STEPS: readonly MigrationStep[] = [{ from: 1, change: withKinds }];
 
 export type Migrated =
   { readonly ok: true; readonly raw: RawRoom } | { readonly ok: false; readonly fault: Fault };

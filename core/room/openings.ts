@@ -1,7 +1,8 @@
-/** Doors and windows: patches whose names begin so, and what of the room they take before their face. */
+/** What doors and other patches take of the room before their face. */
 
 import { FACE_NORMALS, faceAxes, patchSide } from './faces';
 import { faceBounds } from './free-rect';
+import { PATCH_KIND } from './patch-kinds';
 import type { Rect } from './patched-area';
 import { farCorner } from './point';
 import type { Face, Hinge, Patch, Point, Room } from './project';
@@ -14,14 +15,6 @@ export interface FacePlane {
   /** Which way along the axis the room lies: a wall is seen from within, a solid from without. */
   readonly inward: -1 | 1;
 }
-
-export const isDoor = (patch: Patch): boolean => patch.id.startsWith('door');
-export const isWindow = (patch: Patch): boolean => patch.id.startsWith('window');
-/** A way through a wall without a door. */
-export const isPassage = (patch: Patch): boolean => /^(passage|opening)/.test(patch.id);
-/** What is part of the building, and not hung for the sound. */
-export const isOpening = (patch: Patch): boolean =>
-  isDoor(patch) || isWindow(patch) || isPassage(patch);
 
 /** The plane of a face, shell or `solid-id:face`; null where the solid is not there. */
 export function planeOf(room: Room, face: string): FacePlane | null {
@@ -91,7 +84,7 @@ export function hingeOf(room: Room, patch: Patch): Hinge {
 
 /** The leaf of a door; null for what is no door, slides, lies in floor or ceiling, or is on no face. */
 export function leafOf(room: Room, patch: Patch): Leaf | null {
-  const plane = isDoor(patch) ? planeOf(room, patch.face) : null;
+  const plane = PATCH_KIND[patch.kind].hasLeaf ? planeOf(room, patch.face) : null;
   const sweep = plane && sweepBefore(plane, patch.rect);
   if (!plane || !sweep || patch.swing === 'slides') return null;
   const [u0, , u1] = patch.rect;

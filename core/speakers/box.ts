@@ -9,6 +9,7 @@ import { farCorner, mapPoint } from '../room/point';
 import type { Mount, PlacedSpeaker, Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
 import { referencePlace } from '../room/seats';
+import type { Box } from '../scene/box';
 import { beforeFaceM, mountFaces, nearestFace, type MountFace } from './mount-face';
 
 /** A usual cabinet, m: width, height, depth (common practice). */
@@ -23,11 +24,6 @@ export const BRACKET_M = 0.35;
 
 /** Limits are met to within this, so that mirrored rooms are judged alike, m. */
 const DUST_M = 1e-6;
-
-export interface Box {
-  readonly min: Point;
-  readonly max: Point;
-}
 
 export interface SpeakerBox {
   readonly channel: string;

@@ -3,7 +3,7 @@
 import type { Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
 import type { ListeningPlace } from '../room/seats';
-import type { Box } from './box';
+import type { Box } from '../scene/box';
 
 export interface HiddenPicture {
   readonly seat: ListeningPlace;

@@ -1,17 +1,17 @@
 /** What a loudspeaker's box may not run into, and by how much it does. */
 
 import { AXES } from '../room/faces';
-import { boxBefore, isDoor, isWindow, leafOf } from '../room/openings';
+import { boxBefore, leafOf } from '../room/openings';
 import { mapPoint } from '../room/point';
 import type { Patch, Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
 import { type Seat, seatsOf } from '../room/seats';
 import { outsideShellM } from '../room/space';
-import type { Box, SpeakerBox } from './box';
+import { distanceToBoxM, overlapM, TOUCH_M, type Box } from '../scene/box';
+import { subwooferBox } from '../scene/subwoofer-box';
+import type { SpeakerBox } from './box';
 import { mountFaces } from './mount-face';
 
-/** Half the side of a subwoofer's cabinet, m (common practice). */
-const HALF_SUBWOOFER_M = 0.2;
 /** How far a screen and its frame stand before the wall, m (common practice). */
 const SCREEN_DEPTH_M = 0.05;
 /** How far the casing of a door or a window stands before the wall, m (common practice). */
@@ -22,8 +22,6 @@ export const HEAD_CLEARANCE_M = 0.3;
 export const HEADROOM_M = 2;
 /** Nobody walks nearer to a wall than this, m (our own convention). */
 const WALK_OFF_WALL_M = 0.3;
-/** Boxes that run into each other by less than this touch, m. */
-const TOUCH_M = 0.001;
 
 export type ObstacleKind = 'solid' | 'door' | 'window' | 'screen' | 'subwoofer' | 'swing';
 
@@ -61,17 +59,16 @@ export function obstaclesIn(project: Project): readonly Obstacle[] {
         max: [screen.rightX, SCREEN_DEPTH_M, screen.topZ],
       },
     },
-    ...project.speakers.subwoofers.map(({ id, position }): Obstacle => {
-      const corner = (sign: number): Point =>
-        mapPoint(position, (at) => at + sign * HALF_SUBWOOFER_M);
-      return { kind: 'subwoofer', id, box: { min: corner(-1), max: corner(1) } };
+    ...project.speakers.subwoofers.map((sub): Obstacle => {
+      const { id, box } = subwooferBox(project, sub);
+      return { kind: 'subwoofer', id, box };
     }),
   ];
 }
 
-/** A door or window by its patch (ids start so), and the quarter circle of a door's leaf. */
+/** A door or window, and the quarter circle of a door's leaf. */
 function openings({ room }: Project, patch: Patch): readonly Obstacle[] {
-  const kind = isDoor(patch) ? 'door' : isWindow(patch) ? 'window' : null;
+  const kind = patch.kind === 'door' || patch.kind === 'window' ? patch.kind : null;
   const face = kind && mountFaces(room).find(({ name }) => name === patch.face);
   if (!kind || !face) return [];
   const casing: Obstacle = { kind, id: patch.id, box: boxBefore(face, patch.rect, CASING_M) };
@@ -79,21 +76,6 @@ function openings({ room }: Project, patch: Patch): readonly Obstacle[] {
   if (!leaf?.sweep) return [casing];
   const { sweep, hinge, widthM } = leaf;
   return [casing, { kind: 'swing', id: patch.id, box: sweep, hinge, leafM: widthM }];
-}
-
-/** Depth by which boxes run into each other, m: the shortest move that parts them; 0 if they do not. */
-export function overlapM(a: Box, b: Box): number {
-  let depth = Infinity;
-  for (const axis of AXES)
-    depth = Math.min(depth, a.max[axis] - b.min[axis], b.max[axis] - a.min[axis]);
-  return depth > TOUCH_M ? depth : 0;
-}
-
-/** Metres from a point to a box; 0 within. */
-export function distanceToBoxM({ min, max }: Box, at: Point): number {
-  const beside = (axis: 0 | 1 | 2): number =>
-    Math.max(min[axis] - at[axis], at[axis] - max[axis], 0);
-  return Math.hypot(beside(0), beside(1), beside(2));
 }
 
 /** How deep a box stands in the sweep of the leaf, m. */

@@ -5,7 +5,7 @@
 
 import { FACES_BY_AXIS } from '../room/faces';
 import type { Point, Room } from '../room/project';
-import type { Box } from './box';
+import type { Box } from '../scene/box';
 
 /** A part of a column that one face fills; elevations as slopes (their tangents). */
 export interface Seen {

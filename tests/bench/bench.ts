@@ -114,6 +114,7 @@ function fullestRoom(): Project {
   }));
   const patches = Array.from({ length: 60 }, (_, i) => ({
     id: `p${i}`,
+    kind: 'panel' as const,
     face: ['front', 'left', 'floor'][i % 3] ?? 'front',
     rect: [0.01 + i * 0.0171, 0.011 + i * 0.0172, 1 + i * 0.0173, 1.01 + i * 0.0174] as const,
     finish: 'door-solid',

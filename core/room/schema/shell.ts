@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { DEFAULT_FINISHES, DEFAULT_SOLID_FINISH } from '../defaults';
-import { HINGES, SIDES, SOLID_KINDS, SWINGS, type Face } from '../kinds';
+import { HINGES, PATCH_KINDS, SIDES, SOLID_KINDS, SWINGS, type Face } from '../kinds';
 import { MOST_PATCHES, SIZE_LIMITS_M } from '../limits';
 import { choice, coordinate, group, id, list, metres, number, point, says, text } from './fields';
 import type { Known } from './known';
@@ -52,6 +52,7 @@ export type Solid = Known<z.output<typeof solid>>;
 
 const patch = group({
   id: id(),
+  kind: choice(PATCH_KINDS).default('other'),
   /** A shell face, or `solid-id:face`. */
   face: text(80),
   rect: z

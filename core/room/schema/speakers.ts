@@ -26,6 +26,8 @@ const boxSize = () =>
 const subwoofer = group({
   id: id(),
   position: point(),
+  /** Width, height and depth of its box, m; a usual one where it is not given. */
+  boxM: boxSize().exactOptional(),
   delayMs: number('a delay in milliseconds', ...SUBWOOFER_LIMITS.delayMs).exactOptional(),
   levelDb: number('a level in decibels', ...SUBWOOFER_LIMITS.levelDb).exactOptional(),
   inverted: yesOrNo().exactOptional(),

@@ -157,7 +157,7 @@ const plainEdits: fc.Arbitrary<EditOf> = fc.oneof(
   fc.tuple(face, figure, figure, figure, figure, finish).map(
     ([on, u0, v0, u1, v1, id]): EditOf =>
       (project) =>
-        patchesEdit(project, { face: on, rect: [u0, v0, u1, v1], finish: id }),
+        patchesEdit(project, { kind: 'panel', face: on, rect: [u0, v0, u1, v1], finish: id }),
   ),
   fc.tuple(fc.constantFrom('own-1', 'own-2'), figure).map(([id, value]): EditOf => () => ({
     kind: 'own-finish',

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { spaceOf } from '../../../core/analysis/named-modes';
 import type { PlaceSearchOptions } from '../../../core/analysis/subwoofer-search';
-import { DEFAULT_BOX_M } from '../../../core/bass/places';
+import { USUAL_SUBWOOFER_M } from '../../../core/scene/subwoofer-box';
 import { bayOf } from '../../../core/proportions/bay';
 import { openRoom } from '../../../core/room/open-room';
 import type { Project } from '../../../core/room/project';
@@ -61,7 +61,7 @@ const response = { project: ROOM, asBuilt: true, limitHz: 200 };
 const places: PlaceSearchOptions = {
   count: 2,
   stepM: 0.2,
-  boxM: DEFAULT_BOX_M,
+  boxM: USUAL_SUBWOOFER_M,
   drives: true,
   bandHz: [20, 120],
 };

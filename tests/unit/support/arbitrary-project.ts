@@ -11,10 +11,12 @@ import {
   HINGES,
   MOUNTS,
   type Patch,
+  PATCH_KINDS,
   type PlacedSpeaker,
   type Point,
   type Project,
   type Reference,
+  ROOM_VERSION,
   type RoomObject,
   type Row,
   SIDES,
@@ -148,6 +150,7 @@ const subwoofer: fc.Arbitrary<Subwoofer> = open(
     {
       id,
       position: point,
+      boxM: fc.tuple(cm(2, 300), cm(2, 300), cm(2, 300)),
       delayMs: tenths(0, 300),
       levelDb: tenths(-200, 60),
       inverted: fc.boolean(),
@@ -230,6 +233,7 @@ function projectWith({ solids, finishesCustom, rows }: Names): fc.Arbitrary<Proj
     fc.record(
       {
         id,
+        kind: fc.constantFrom(...PATCH_KINDS),
         face,
         rect: fc
           .tuple(pair(-50, 1000), pair(-50, 450))
@@ -238,7 +242,7 @@ function projectWith({ solids, finishesCustom, rows }: Names): fc.Arbitrary<Proj
         hinge: fc.constantFrom(...HINGES),
         swing: fc.constantFrom(...SWINGS),
       },
-      { requiredKeys: ['id', 'face', 'rect', 'finish'] },
+      { requiredKeys: ['id', 'kind', 'face', 'rect', 'finish'] },
     ),
   );
   const reference = fc
@@ -257,7 +261,7 @@ function projectWith({ solids, finishesCustom, rows }: Names): fc.Arbitrary<Proj
     fc.record(
       {
         format: fc.constant('roomwright-room' as const),
-        version: fc.constant(1 as const),
+        version: fc.constant(ROOM_VERSION),
         name: words,
         room: open(
           fc.record(

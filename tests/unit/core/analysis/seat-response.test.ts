@@ -101,7 +101,13 @@ describe('the response at the seats', () => {
 });
 
 describe('the search for subwoofer places of a project', () => {
-  const options = { count: 2, stepM: 0.8, boxM: 0.4, drives: false, bandHz: [20, 100] } as const;
+  const options = {
+    count: 2,
+    stepM: 0.8,
+    boxM: [0.4, 0.4, 0.4],
+    drives: false,
+    bandHz: [20, 100],
+  } as const;
 
   it('betters what stands there, on places that are allowed', () => {
     const { search, places, of } = finish(searchPlaces(bay, null, options));
@@ -116,6 +122,6 @@ describe('the search for subwoofer places of a project', () => {
   it('has nothing to say where nobody sits or no box fits', () => {
     const nobody = { ...bay, seating: { ...bay.seating, rows: [] } };
     expect(finish(searchPlaces(nobody, null, options)).search).toBeNull();
-    expect(finish(searchPlaces(bay, null, { ...options, boxM: 3 })).search).toBeNull();
+    expect(finish(searchPlaces(bay, null, { ...options, boxM: [3, 3, 3] })).search).toBeNull();
   });
 });

@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { anotherPlace } from '../../../../core/bass/another';
 import { obstacleOf } from '../../../../core/bass/obstacles';
 import { LEAST_STEP_M, subwooferPlaces } from '../../../../core/bass/places';
-import { carried } from '../../../../core/bass/stand';
-import type { Project } from '../../../../core/room/project';
+import { carried } from '../../../../core/scene/stand';
+import type { Point, Project } from '../../../../core/room/project';
 import { seatsOf } from '../../../../core/room/seats';
 import { arbitraryProject } from '../../support/arbitrary-project';
 import { example, roomOf } from '../../support/rooms';
@@ -18,7 +18,9 @@ const EMPTY = {
 const inRoom = (solids: readonly unknown[] = [], patches: readonly unknown[] = [], rest = EMPTY) =>
   subwooferPlaces(roomOf({ solids, patches }, rest), { stepM: 0.6 });
 
-const whyAt = (project: Project, x: number, y: number) => obstacleOf(project, [x, y, 0.2], 0.4);
+const BOX: Point = [0.4, 0.4, 0.4];
+
+const whyAt = (project: Project, x: number, y: number) => obstacleOf(project, [x, y, 0.2], BOX);
 
 describe('places along the walls', () => {
   it('go around the room from the front left corner, each corner once, midpoints among them', () => {
@@ -43,7 +45,7 @@ describe('places along the walls', () => {
 
   it('stand half a box off wall and floor and to the millimetre', () => {
     const project = roomOf({ size: { width: 4.0291, length: 5.0333, height: 2.4 } }, EMPTY);
-    const { allowed } = subwooferPlaces(project, { stepM: 0.37, boxM: 0.35 });
+    const { allowed } = subwooferPlaces(project, { stepM: 0.37, boxM: [0.35, 0.35, 0.35] });
     expect(allowed[0]).toEqual([0.175, 0.175, 0.175]);
     for (const at of allowed.flat())
       expect(Math.abs(at * 1000 - Math.round(at * 1000))).toBeLessThan(1e-9);
@@ -51,7 +53,10 @@ describe('places along the walls', () => {
 
   it('are none where the box does not fit, and do not run away with a step of nothing', () => {
     const low = roomOf({ size: { width: 4, length: 5, height: 1 } }, EMPTY);
-    expect(subwooferPlaces(low, { stepM: 0.5, boxM: 1.1 })).toEqual({ allowed: [], forbidden: [] });
+    expect(subwooferPlaces(low, { stepM: 0.5, boxM: [1.1, 1.1, 1.1] })).toEqual({
+      allowed: [],
+      forbidden: [],
+    });
     const none = subwooferPlaces(roomOf({}, EMPTY), { stepM: 0 });
     expect(none).toEqual(subwooferPlaces(roomOf({}, EMPTY), { stepM: LEAST_STEP_M }));
   });
@@ -94,7 +99,7 @@ describe('a place is forbidden', () => {
     expect(whyAt(project, 0.1, 1)).toEqual({ kind: 'outside' });
     expect(whyAt(project, 2, 4.9)).toEqual({ kind: 'outside' });
     expect(whyAt(project, 5, 1)).toEqual({ kind: 'outside' });
-    expect(obstacleOf(project, [2, 4.8, 2.9], 0.4)).toEqual({ kind: 'outside' });
+    expect(obstacleOf(project, [2, 4.8, 2.9], BOX)).toEqual({ kind: 'outside' });
   });
 
   // An opening of 0.8 m from 1 to 1.8 m along its wall: the leaf swings 0.8 m into the room.
@@ -168,10 +173,9 @@ describe('a place is forbidden', () => {
   it('never comes out as allowed, in any room', () => {
     fc.assert(
       fc.property(arbitraryProject, fc.integer({ min: 10, max: 100 }), (project, step) => {
-        const boxM = 0.4;
-        const { allowed, forbidden } = subwooferPlaces(project, { stepM: step / 100, boxM });
+        const { allowed, forbidden } = subwooferPlaces(project, { stepM: step / 100 });
         for (const place of allowed) {
-          expect(obstacleOf(project, place, boxM)).toBeNull();
+          expect(obstacleOf(project, place, BOX)).toBeNull();
           const [x, y, z] = place;
           for (const { min, max } of project.room.solids) {
             const inside = [x, y, z].map((at, n) =>
@@ -224,7 +228,7 @@ describe('a place is forbidden', () => {
   it('over the edge of a stage, and not on it', () => {
     const solids = [{ id: 's', kind: 'stage', min: [0, 0, 0], max: [4, 1, 0.2] }];
     const project = roomOf({ solids }, EMPTY);
-    const at = (y: number, z: number) => obstacleOf(project, [2, y, z], 0.4);
+    const at = (y: number, z: number) => obstacleOf(project, [2, y, z], BOX);
     expect(at(0.8, 0.4)).toBeNull();
     expect(at(0.9, 0.4)).toEqual({ kind: 'fitting', id: 's' });
     expect(at(1.1, 0.2)).toEqual({ kind: 'fitting', id: 's' });
@@ -257,7 +261,7 @@ describe('one more subwoofer', () => {
     for (let n = 1; n <= 12; n++) {
       const position = anotherPlace(project);
       const { subwoofers } = project.speakers;
-      expect(obstacleOf(project, position, 0.4, subwoofers)).toBeNull();
+      expect(obstacleOf(project, position, BOX, subwoofers)).toBeNull();
       const more = [...subwoofers, { id: `sub-${n}`, position }];
       project = { ...project, speakers: { ...project.speakers, subwoofers: more } };
     }

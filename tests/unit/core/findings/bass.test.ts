@@ -21,13 +21,19 @@ const figuresOf = (project: Project): SeatFigures =>
 
 /** The best set of a search in the plain shell. */
 function searched(project: Project): { found: FoundBass; present: number } {
-  const options = { count: 2, stepM: 0.4, boxM: 0.4, drives: false, bandHz: [20, 120] } as const;
+  const options = {
+    count: 2,
+    stepM: 0.4,
+    boxM: [0.4, 0.4, 0.4],
+    drives: false,
+    bandHz: [20, 120],
+  } as const;
   const { search, best, places } = finish(searchPlaces(project, null, options));
   const first = given(given(search).sets[0]);
   const { subwoofers } = project.speakers;
   return {
     found: {
-      subwoofers: asSubwoofers(first.subwoofers, places.allowed, subwoofers),
+      subwoofers: asSubwoofers(first.subwoofers, places.allowed, subwoofers, options.boxM),
       figures: given(best),
     },
     present: given(given(search).present).meanSpatialVarianceDb2,

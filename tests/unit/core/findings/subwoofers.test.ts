@@ -4,7 +4,8 @@ import { analyze } from '../../../../core/analysis/analyze';
 import { obstacleOf } from '../../../../core/bass/obstacles';
 import { subwooferPlaces } from '../../../../core/bass/places';
 import type { Finding } from '../../../../core/findings/finding';
-import { assumedBoxM } from '../../../../core/findings/subwoofers';
+import {} from '../../../../core/findings/subwoofers';
+import { subwooferBox } from '../../../../core/scene/subwoofer-box';
 import { applyEdit } from '../../../../core/room/edits';
 import type { Project } from '../../../../core/room/project';
 import { arbitraryProject } from '../../support/arbitrary-project';
@@ -80,7 +81,7 @@ describe('a subwoofer that is in the way', () => {
   it('is not where a small box, as one looked for places of, stands against a wall', () => {
     expect(told(withSubs([[0.15, 1.4, 0.15]]))).toEqual([]);
     const project = example('basement-bay');
-    const places = subwooferPlaces(project, { stepM: 0.4, boxM: 0.3 }).allowed;
+    const places = subwooferPlaces(project, { stepM: 0.4, boxM: [0.3, 0.3, 0.3] }).allowed;
     for (const position of places) {
       const speakers = { ...project.speakers, subwoofers: [{ id: 'sub-1', position }] };
       expect(told({ ...project, speakers })).toEqual([]);
@@ -113,8 +114,8 @@ describe('a subwoofer that is in the way', () => {
           const { subwoofers } = applyEdit(project, remedy.edit).speakers;
           const here = given(subwoofers.find((sub) => sub.id === id));
           const others = subwoofers.filter((sub) => sub !== here);
-          const boxM = assumedBoxM(project, here.position);
-          expect(obstacleOf(project, here.position, boxM, others)).toBeNull();
+          const { sizeM } = subwooferBox(project, here);
+          expect(obstacleOf(project, here.position, sizeM, others)).toBeNull();
         }
       }),
       { numRuns: 60 },

@@ -82,7 +82,7 @@ describe('a panel', () => {
   it('is centred on the point, of the first finish that keeps the limit', () => {
     const panel = given(soft(bare()));
     expect(panel.patch).toEqual({
-      ...{ id: 'panel-1', face: 'left', finish: 'gf-50-rigid' },
+      ...{ id: 'panel-1', kind: 'panel', face: 'left', finish: 'gf-50-rigid' },
       rect: [1.7, 0.6, 2.3, 1.8],
     });
     expect(panel.isEnough).toBe(true);

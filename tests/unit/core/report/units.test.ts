@@ -59,8 +59,14 @@ function wronged(project: Project): Project {
       ],
       patches: [
         ...project.room.patches,
-        { id: 'door-9', face: 'left', rect: [1, 0, 1.81, 2.4], finish: 'door-solid' },
-        { id: 'panel-9', face: 'left', rect: [1.5, 0.5, 2.5, 1.5], finish: 'gf-50-rigid' },
+        { id: 'door-9', kind: 'door', face: 'left', rect: [1, 0, 1.81, 2.4], finish: 'door-solid' },
+        {
+          id: 'panel-9',
+          kind: 'panel',
+          face: 'left',
+          rect: [1.5, 0.5, 2.5, 1.5],
+          finish: 'gf-50-rigid',
+        },
       ],
     },
     seating: {

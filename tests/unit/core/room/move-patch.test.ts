@@ -12,9 +12,16 @@ import { HOLD_M } from '../../../../core/room/move-solid';
 import { FACES, type Patch } from '../../../../core/room/project';
 import { given, roomOf } from '../../support/rooms';
 
-const door: Patch = { id: 'door-1', face: 'back', rect: [1, 0, 1.8, 2], finish: 'door-solid' };
+const door: Patch = {
+  id: 'door-1',
+  kind: 'door',
+  face: 'back',
+  rect: [1, 0, 1.8, 2],
+  finish: 'door-solid',
+};
 const panel: Patch = {
   id: 'panel-1',
+  kind: 'panel',
   face: 'left',
   rect: [1, 0.6, 1.6, 1.8],
   finish: 'gf-50-rigid',

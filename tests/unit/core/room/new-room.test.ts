@@ -82,7 +82,7 @@ describe.each(UNITS)('what the program itself proposes, %s', (units) => {
     }
     expect(bay.least.height).toBeGreaterThanOrEqual(2.1336 - 1e-9);
     const { boxM, stepM } = searchDefaultsM(units);
-    expect(offStep([boxM, stepM, boxM / 2], wholeM)).toEqual([]);
+    expect(offStep([...boxM, stepM, ...boxM.map((side) => side / 2)], wholeM)).toEqual([]);
   });
 
   it('keeps the bay of any room in whole units', () => {

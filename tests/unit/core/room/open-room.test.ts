@@ -20,7 +20,7 @@ describe('a minimal file', () => {
   it('needs format, version and size, and gets a default for everything else', () => {
     expect(roomOf()).toEqual({
       format: 'roomwright-room',
-      version: 1,
+      version: 2,
       name: 'Untitled room',
       room: {
         size: { width: 4, length: 5, height: 3 },
@@ -317,11 +317,11 @@ describe('a file that was written by something else', () => {
   });
 
   it('is refused where a newer Roomwright wrote it', () => {
-    expect(faultsOf({ ...fileOf(), version: 2 })).toEqual([
+    expect(faultsOf({ ...fileOf(), version: 3 })).toEqual([
       {
         path: 'version',
         sentence:
-          'is 2: the file was written by a newer Roomwright; this one reads up to version 1. Update the program, then open the file again.',
+          'is 3: the file was written by a newer Roomwright; this one reads up to version 2. Update the program, then open the file again.',
       },
     ]);
   });
@@ -335,7 +335,7 @@ describe('a file that was written by something else', () => {
   it.each([1.5, '1', null, undefined])('is refused with the version %j', (version) => {
     const fault = only(faultsOf({ ...fileOf(), version }));
     expect(fault.path).toBe('version');
-    expect(fault.sentence).toContain('must be the whole number 1');
+    expect(fault.sentence).toContain('must be the whole number 2');
   });
 
   it.each(['[]', '"text"', '5', 'null', 'true'])('is refused where it holds %s', (text) => {

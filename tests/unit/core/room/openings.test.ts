@@ -33,6 +33,7 @@ describe('the leaf of a door', () => {
 describe('a door', () => {
   const door = (face: string, rect: Patch['rect'], more: Partial<Patch> = {}): Patch => ({
     id: 'door-1',
+    kind: 'door',
     face,
     rect,
     finish: 'door-solid',

@@ -173,6 +173,7 @@ describe('patches of arbitrary places', () => {
         const room = roomWith(model);
         const patches = hung.map(([on, at], i) => ({
           id: `p${i}`,
+          kind: 'panel' as const,
           face: on,
           rect: at,
           finish: 'door-solid',

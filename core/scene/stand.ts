@@ -1,11 +1,9 @@
 /** What a subwoofer stands on: the floor, or the stage or riser below it. */
 
 import type { Point, Project, Solid } from '../room/project';
+import { TOUCH_M, type Box } from './box';
 
 type Standing = Pick<Project, 'room'>;
-
-/** What touches is no gap, m. */
-const TOUCH_M = 0.001;
 
 /** The stage or riser that a point in plan is over, the topmost of those stacked on each other; null on the floor. */
 export function standingOn({ room }: Standing, [x, y]: readonly [number, number]): Solid | null {
@@ -31,12 +29,11 @@ export function standingOn({ room }: Standing, [x, y]: readonly [number, number]
 export const standingHeightM = (project: Standing, at: readonly [number, number]): number =>
   standingOn(project, at)?.max[2] ?? 0;
 
-/** True where a box of side `boxM` would stand on one level, with all four of its corners. */
-export function standsLevel(project: Standing, [x, y]: Point, boxM: number): boolean {
-  const inset = boxM / 2 - TOUCH_M;
-  const middle = standingHeightM(project, [x, y]);
-  return [-inset, inset].every((dx) =>
-    [-inset, inset].every((dy) => standingHeightM(project, [x + dx, y + dy]) === middle),
+/** True where a box would stand on one level, with all four of its corners. */
+export function standsLevel(project: Standing, { min, max }: Box): boolean {
+  const middle = standingHeightM(project, [(min[0] + max[0]) / 2, (min[1] + max[1]) / 2]);
+  return [min[0] + TOUCH_M, max[0] - TOUCH_M].every((x) =>
+    [min[1] + TOUCH_M, max[1] - TOUCH_M].every((y) => standingHeightM(project, [x, y]) === middle),
   );
 }
 
