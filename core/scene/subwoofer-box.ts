@@ -3,7 +3,8 @@
  * the nearest upright surface, unless it fits before the walls the other way round only.
  */
 
-import { farCorner } from '../room/point';
+import { roundLength } from '../quantity/length';
+import { farCorner, mapPoint } from '../room/point';
 import type { Point, Project, Subwoofer } from '../room/project';
 import { boxAround, TOUCH_M, type Box } from './box';
 import { standingHeightM } from './stand';
@@ -85,4 +86,22 @@ function wallM(
     return [min[axis] - at, at - max[axis]].filter((offM) => offM >= -TOUCH_M);
   });
   return Math.min(at, farCorner(size)[axis] - at, ...beside);
+}
+
+/**
+ * The subwoofer with a box of another size, null for a usual one. It stays on its foot and against the
+ * walls that it touches; elsewhere its middle stays.
+ */
+export function withBox(project: Standing, sub: Subwoofer, boxM: Point | null): Subwoofer {
+  const far = farCorner(project.room.size);
+  const { box } = subwooferBox(project, sub);
+  const sizeM = boxM ?? USUAL_SUBWOOFER_M;
+  const turned = boxOfSize(project, sub.position, sizeM);
+  const position = mapPoint(sub.position, (at, axis) => {
+    const half = (turned.max[axis] - turned.min[axis]) / 2;
+    if (axis === 2 || Math.abs(box.min[axis]) <= TOUCH_M) return roundLength(box.min[axis] + half);
+    return Math.abs(far[axis] - box.max[axis]) <= TOUCH_M ? roundLength(box.max[axis] - half) : at;
+  });
+  const fields = Object.entries({ ...sub, position, boxM }).filter(([, value]) => value !== null);
+  return Object.fromEntries(fields) as unknown as Subwoofer;
 }

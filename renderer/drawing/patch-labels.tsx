@@ -15,7 +15,8 @@ import {
   stretchedPatch,
   type Edge,
 } from '../../core/room/move-patch';
-import { isOpening, planeOf } from '../../core/room/openings';
+import { planeOf } from '../../core/room/openings';
+import { isOpening } from '../../core/room/patch-kinds';
 import { mapPoint } from '../../core/room/point';
 import { FACES, type Patch, type Point, type Room } from '../../core/room/project';
 import { changePatch } from '../state/change-patches';

@@ -5,8 +5,16 @@ import { faceBounds, freePatch } from '../../core/room/free-rect';
 import { roundLength } from '../../core/quantity/length';
 import { faceAxes, patchSide, type Axis } from '../../core/room/faces';
 import { farCorner } from '../../core/room/point';
-import { hingeOf, isDoor } from '../../core/room/openings';
-import { FACES, HINGES, SWINGS, type Patch, type Swing } from '../../core/room/project';
+import { hingeOf } from '../../core/room/openings';
+import { PATCH_KIND } from '../../core/room/patch-kinds';
+import {
+  FACES,
+  HINGES,
+  PATCH_KINDS,
+  SWINGS,
+  type Patch,
+  type Swing,
+} from '../../core/room/project';
 import { LengthField } from '../kit/controls/LengthField';
 import { useBroughtIntoView } from '../kit/controls/use-brought-into-view';
 import { SelectField } from '../kit/controls/SelectField';
@@ -78,6 +86,20 @@ export function PatchFields(props: PatchFieldsProps): ReactElement {
           onChange={toFace}
         />
       )}
+      <SelectField
+        label="Kind"
+        value={patch.kind}
+        groups={[
+          {
+            heading: '',
+            options: PATCH_KINDS.map((kind) => ({ value: kind, label: PATCH_KIND[kind].name })),
+          },
+        ]}
+        onChange={(value) => {
+          const kind = PATCH_KINDS.find((known) => known === value);
+          if (kind) onChange({ ...patch, kind }, `kind of ${patch.id}`, null);
+        }}
+      />
       <FinishField
         label="Finish"
         of={patch.id}
@@ -85,7 +107,7 @@ export function PatchFields(props: PatchFieldsProps): ReactElement {
         spot={spot}
         onChange={(finish) => onChange({ ...patch, finish }, `finish of ${patch.id}`, null)}
       />
-      {isDoor(patch) ? <DoorFields patch={patch} onChange={onChange} /> : null}
+      {PATCH_KIND[patch.kind].hasLeaf ? <DoorFields patch={patch} onChange={onChange} /> : null}
       {onSolid ? null : (
         <>
           <p className="hint">

@@ -4,7 +4,7 @@
  */
 
 import type { ReactElement } from 'react';
-import { isOpening } from '../../core/room/openings';
+import { isOpening, PATCH_KIND } from '../../core/room/patch-kinds';
 import type { Patch } from '../../core/room/project';
 import { removeThing } from '../state/remove-thing';
 import { useProject, useSelected, useSession } from '../state/session';
@@ -35,7 +35,7 @@ export function PatchList({ of }: { readonly of: keyof typeof TITLES }): ReactEl
           .filter(({ belongsTo }) => belongsTo === of)
           .map((preset) => (
             <button
-              key={preset.name}
+              key={preset.kind}
               type="button"
               title={preset.about}
               onClick={() => {
@@ -44,7 +44,7 @@ export function PatchList({ of }: { readonly of: keyof typeof TITLES }): ReactEl
                 select({ kind: 'patch', id: patch.id });
               }}
             >
-              Add {preset.name}
+              Add {PATCH_KIND[preset.kind].name}
             </button>
           ))}
       </div>

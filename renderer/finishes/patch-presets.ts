@@ -4,10 +4,10 @@ import { METRES_PER_INCH, roundLength, type LengthUnits } from '../../core/quant
 import { freeId } from '../../core/room/free-id';
 import { faceBounds, nearestFreeRect, obstaclesOn } from '../../core/room/free-rect';
 import type { Rect } from '../../core/room/patched-area';
-import type { Face, Patch, Project } from '../../core/room/project';
+import type { Face, Patch, PatchKind, Project } from '../../core/room/project';
 
 export interface PatchPreset {
-  readonly name: string;
+  readonly kind: PatchKind;
   /** Part of the building, or treatment of its sound. */
   readonly belongsTo: 'building' | 'treatment';
   readonly about: string;
@@ -68,7 +68,7 @@ function presetsIn(sizes: Sizes): readonly PatchPreset[] {
   const text = (pair: readonly [number, number]): string => `${pair[0]} x ${pair[1]} ${unit}`;
   return [
     {
-      name: 'door',
+      kind: 'door',
       belongsTo: 'building',
       about: `Door leaf of ${text(door)}, solid wood`,
       face: 'back',
@@ -78,7 +78,7 @@ function presetsIn(sizes: Sizes): readonly PatchPreset[] {
       finish: 'door-solid',
     },
     {
-      name: 'window',
+      kind: 'window',
       belongsTo: 'building',
       about: `Window of ${text(window)}, its sill at ${sill} ${unit}, ordinary glass`,
       face: 'right',
@@ -88,7 +88,7 @@ function presetsIn(sizes: Sizes): readonly PatchPreset[] {
       finish: 'glass-window',
     },
     {
-      name: 'passage',
+      kind: 'passage',
       belongsTo: 'building',
       about: `Passage of ${text(passage)} without a door, to the rest of the basement`,
       face: 'back',
@@ -98,7 +98,7 @@ function presetsIn(sizes: Sizes): readonly PatchPreset[] {
       finish: 'opening',
     },
     {
-      name: 'panel',
+      kind: 'panel',
       belongsTo: 'treatment',
       about: `Panel of ${text(panel)}, ${panelThick} of glass fibre`,
       face: 'left',
@@ -125,7 +125,7 @@ export const patchPresets = (units: LengthUnits): readonly PatchPreset[] => PRES
 export function presetPatch(project: Project, preset: PatchPreset): Patch {
   const { room } = project;
   const id = freeId(
-    preset.name,
+    preset.kind,
     room.patches.map((patch) => patch.id),
   );
   const bounds = faceBounds(room, preset.face) ?? [0, 0, 1, 1];
@@ -140,6 +140,7 @@ export function presetPatch(project: Project, preset: PatchPreset): Patch {
   const rect = nearestFreeRect(wanted, bounds, obstaclesOn(room, preset.face, null)) ?? wanted;
   return {
     id,
+    kind: preset.kind,
     face: preset.face,
     rect: rect.map(roundLength) as unknown as Rect,
     finish: preset.finish,

@@ -5,12 +5,12 @@
 
 import type { FocusEvent, KeyboardEvent } from 'react';
 import { create } from 'zustand';
-import type { Point, ShellSize } from '../../core/room/project';
+import type { ShellSize } from '../../core/room/project';
+import type { Box } from '../../core/scene/box';
 import { onOtherRoom } from './session';
 
 export type Preview =
-  /** Boxes of side `boxM` with their middle at the places. */
-  | { readonly kind: 'subwoofers'; readonly places: readonly Point[]; readonly boxM: number }
+  | { readonly kind: 'subwoofers'; readonly boxes: readonly Box[] }
   | { readonly kind: 'size'; readonly size: ShellSize };
 
 export interface PreviewStore {

@@ -16,8 +16,5 @@ export function PreviewMarks({ palette }: { readonly palette: Palette }): ReactE
 
 function edgesOf(preview: Preview): readonly (readonly [Point, Point])[] {
   if (preview.kind === 'size') return boxEdges([0, 0, 0], farCorner(preview.size));
-  const half = preview.boxM / 2;
-  return preview.places.flatMap(([x, y, z]) =>
-    boxEdges([x - half, y - half, z - half], [x + half, y + half, z + half]),
-  );
+  return preview.boxes.flatMap(({ min, max }) => boxEdges(min, max));
 }

@@ -1,11 +1,10 @@
 /** The cabinets of the subwoofers. */
 
 import { useMemo, type ReactElement } from 'react';
-import type { Point, Project } from '../../../core/room/project';
+import type { Project } from '../../../core/room/project';
+import { subwooferBox } from '../../../core/scene/subwoofer-box';
 import type { Palette } from '../palette';
 import { Box } from './Box';
-
-const SUB_HALF_M = 0.2;
 
 export function Subwoofers({
   project,
@@ -14,25 +13,22 @@ export function Subwoofers({
   readonly project: Project;
   readonly palette: Palette;
 }): ReactElement {
+  const boxes = useMemo(
+    () => project.speakers.subwoofers.map((sub) => subwooferBox(project, sub)),
+    [project],
+  );
   return (
     <>
-      {project.speakers.subwoofers.map((sub) => (
-        <SubwooferBox key={sub.id} position={sub.position} palette={palette} />
+      {boxes.map(({ id, box }) => (
+        <Box
+          key={id}
+          min={box.min}
+          max={box.max}
+          top={palette.raised}
+          side={palette.solid}
+          edge={palette.ink}
+        />
       ))}
     </>
   );
-}
-
-function SubwooferBox({
-  position,
-  palette,
-}: {
-  readonly position: Point;
-  readonly palette: Palette;
-}): ReactElement {
-  const [min, max] = useMemo(() => {
-    const shifted = (by: number): Point => [position[0] + by, position[1] + by, position[2] + by];
-    return [shifted(-SUB_HALF_M), shifted(SUB_HALF_M)];
-  }, [position]);
-  return <Box min={min} max={max} top={palette.raised} side={palette.solid} edge={palette.ink} />;
 }

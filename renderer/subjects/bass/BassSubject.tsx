@@ -6,7 +6,8 @@ import { searchDefaultsM } from '../../../core/bass/places';
 import type { LengthUnits } from '../../../core/quantity/length';
 import { freeId } from '../../../core/room/free-id';
 import { SUBWOOFER_LIMITS } from '../../../core/room/limits';
-import type { Project, Subwoofer } from '../../../core/room/project';
+import type { Point, Project, Subwoofer } from '../../../core/room/project';
+import { subwooferBox, withBox } from '../../../core/scene/subwoofer-box';
 import { ModesBehind } from './ModesBehind';
 import { ResponseChart } from './ResponseChart';
 import { useResponses } from './response-store';
@@ -17,6 +18,8 @@ import { PlaceTable } from './PlaceTable';
 import { useBassEvidence } from './shown-evidence';
 import { EvidenceTabs } from '../../kit/controls/EvidenceTabs';
 import { Failure } from '../../kit/controls/Failure';
+import { FoldGroup } from '../../kit/controls/FoldGroup';
+import { OwnBoxFields } from '../../kit/controls/BoxFields';
 import { NumberField } from '../../kit/controls/NumberField';
 import { PlaceFields } from '../../kit/controls/PlaceFields';
 import { useBroughtIntoView } from '../../kit/controls/use-brought-into-view';
@@ -99,6 +102,20 @@ function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
       subwoofers: subwoofers.map((known) => (known.id === sub.id ? { ...known, ...part } : known)),
       what: `drive of ${sub.id}`,
     });
+  const search = usePlaces((store) => store.set);
+  const setBox = (boxM: Point | null, gesture: string | null): void => {
+    const boxed = withBox(project, sub, boxM);
+    change(
+      {
+        kind: 'subwoofers',
+        subwoofers: subwoofers.map((known) => (known.id === sub.id ? boxed : known)),
+        what: `box of ${sub.id}`,
+      },
+      gesture,
+    );
+    // The next search is for a box like it.
+    if (boxM) search({ boxM });
+  };
   return (
     <div className="place" ref={box}>
       <h3>{sub.id}</h3>
@@ -111,6 +128,9 @@ function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
           change({ kind: 'subwoofer', id: sub.id, position }, gesture)
         }
       />
+      <FoldGroup title="Box" tally={sub.boxM ? 'stated' : 'usual box'}>
+        <OwnBoxFields boxM={sub.boxM} usualM={subwooferBox(project, sub).sizeM} onChange={setBox} />
+      </FoldGroup>
       <div className="pair">
         <NumberField
           label="Delay"

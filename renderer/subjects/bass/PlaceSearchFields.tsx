@@ -2,14 +2,20 @@
 
 import type { ReactElement } from 'react';
 import { Choice } from '../../kit/controls/Choice';
+import { measuresIn } from '../../../core/quantity/measures';
+import { BoxFields } from '../../kit/controls/BoxFields';
+import { FoldGroup } from '../../kit/controls/FoldGroup';
 import { LengthField } from '../../kit/controls/LengthField';
 import { NumberField } from '../../kit/controls/NumberField';
+import { useSession } from '../../state/session';
+import { boxText } from './box-text';
 import { usePlaces } from './places-store';
 
 const COUNTS = [1, 2, 4] as const;
 
 export function PlaceSearchFields(): ReactElement {
   const { options, share, set, start, stop } = usePlaces();
+  const measures = useSession((session) => measuresIn(session.units));
   const [low, high] = options.bandHz;
   return (
     <div className="place">
@@ -31,13 +37,9 @@ export function PlaceSearchFields(): ReactElement {
         highM={2}
         onChange={(stepM) => set({ stepM })}
       />
-      <LengthField
-        label="Side of the box"
-        valueM={options.boxM}
-        lowM={0.15}
-        highM={1}
-        onChange={(boxM) => set({ boxM })}
-      />
+      <FoldGroup title="Box that they have" tally={boxText(options.boxM, measures)}>
+        <BoxFields of="searched box" boxM={options.boxM} onChange={(boxM) => set({ boxM })} />
+      </FoldGroup>
       <div className="pair">
         <NumberField
           label="From"

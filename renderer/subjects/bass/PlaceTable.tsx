@@ -8,6 +8,7 @@ import type { Driven, SetMeasures } from '../../../core/bass/measure';
 import type { PlaceSearch } from '../../../core/analysis/subwoofer-search';
 import { measuresIn } from '../../../core/quantity/measures';
 import type { Point, Project } from '../../../core/room/project';
+import { boxOfSize } from '../../../core/scene/subwoofer-box';
 import type { SubwooferSearch } from '../../../core/bass/search';
 import { assumedText } from '../../../core/analysis/room-field';
 import { useFineModes } from '../../pressure/use-painting';
@@ -16,6 +17,7 @@ import { Progress } from '../../kit/controls/Progress';
 import { Term } from '../../glossary/Term';
 import { useProject, useSession } from '../../state/session';
 import { usePreview, previewRow } from '../../state/preview';
+import { boxText } from './box-text';
 import { bandText } from './band-text';
 import { inTheWayText, placeText } from './place-text';
 import { placesKey, usePlaces, type FoundPlaces } from './places-store';
@@ -69,16 +71,16 @@ function MarksKey({
   boxM,
 }: {
   readonly found: PlaceSearch;
-  readonly boxM: number;
+  readonly boxM: Point;
 }): ReactElement {
-  const { length } = useSession((session) => measuresIn(session.units));
+  const measures = useSession((session) => measuresIn(session.units));
   const { forbidden } = found.places;
   return (
     <p className="hint marks-key">
       <svg width="12" height="12" aria-hidden="true">
         <rect className="mark-free" x="2" y="2" width="8" height="8" />
       </svg>{' '}
-      a box of {length(boxM)} can stand there (measured to its middle)
+      a box of {boxText(boxM, measures)} can stand there (measured to its middle)
       {forbidden.length > 0 ? (
         <>
           ;{' '}
@@ -138,7 +140,8 @@ function FoundTable(props: {
             const at = allowed[place];
             return at ? [at] : [];
           });
-          const preview = { kind: 'subwoofers', places, boxM: options.boxM } as const;
+          const boxes = places.map((at) => boxOfSize(project, at, options.boxM));
+          const preview = { kind: 'subwoofers', boxes } as const;
           const row = `places-${n}`;
           return (
             <tr key={n} {...(stale ? {} : previewRow(row, preview))}>

@@ -15,8 +15,8 @@ export function SubwooferPlaces({
   palette,
 }: {
   readonly places: Places;
-  /** Side of the box, m: its places are its middle. */
-  readonly boxM: number;
+  /** Width, height and depth of the box, m: its places are its middle. */
+  readonly boxM: Point;
   readonly palette: Palette;
 }): ReactElement {
   const squares = useMemo(
@@ -37,7 +37,7 @@ export function SubwooferPlaces({
 
 type Pairs = readonly (readonly [Point, Point])[];
 /** Where the box touches what it stands on. */
-const foot = ([x, y, z]: Point, boxM: number): Point => [x, y, z - boxM / 2];
+const foot = ([x, y, z]: Point, [, high]: Point): Point => [x, y, z - high / 2];
 const corner = ([x, y, z]: Point, i: number, j: number): Point => [
   x + i * HALF_M,
   y + j * HALF_M,

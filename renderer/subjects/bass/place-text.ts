@@ -1,9 +1,10 @@
 /** Where a subwoofer is to stand, as a tape measure reads it to the middle of its box. */
 
-import { standingOn } from '../../../core/bass/stand';
+import { standingOn } from '../../../core/scene/stand';
 import type { Obstacle } from '../../../core/bass/obstacles';
 import { formatLength, type LengthUnits } from '../../../core/quantity/length';
 import type { Point, Project } from '../../../core/room/project';
+import { boxOfSize } from '../../../core/scene/subwoofer-box';
 
 /** What touches within this stands against it, m. */
 const TOUCH_M = 0.01;
@@ -12,7 +13,7 @@ const TOUCH_M = 0.01;
 export function placeText(
   at: Point,
   { room }: Pick<Project, 'room'>,
-  boxM: number,
+  boxM: Point,
   units: LengthUnits,
 ): string {
   const { width, length } = room.size;
@@ -23,19 +24,19 @@ export function placeText(
   ];
   const below = standingOn({ room }, [x, y]);
   const onTop = below ? `, on the ${below.kind}` : '';
-  const off = [y, length - y, x, width - x];
+  const { min: low, max: high } = boxOfSize({ room }, at, boxM);
+  const off = [low[1], length - high[1], low[0], width - high[0]];
   const wall = off.indexOf(Math.min(...off));
-  if ((off[wall] ?? 0) <= boxM / 2 + TOUCH_M) {
+  if ((off[wall] ?? 0) <= TOUCH_M) {
     const name = ['front', 'back', 'left', 'right'][wall] ?? '';
     return `${name} wall, ${wall < 2 ? fromLeft : fromFront}${onTop}`;
   }
-  const reach = boxM / 2 + TOUCH_M;
   const beside = room.solids.find(
     ({ min, max }) =>
-      x > min[0] - reach &&
-      x < max[0] + reach &&
-      y > min[1] - reach &&
-      y < max[1] + reach &&
+      high[0] > min[0] - TOUCH_M &&
+      low[0] < max[0] + TOUCH_M &&
+      high[1] > min[1] - TOUCH_M &&
+      low[1] < max[1] + TOUCH_M &&
       at[2] > min[2] &&
       at[2] < max[2],
   );

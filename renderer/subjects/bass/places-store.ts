@@ -12,7 +12,7 @@ import { isSame } from '../../../core/room/same';
 import { MODES_LIMIT_HZ } from '../../../core/room-modes/room-modes';
 import { fineOf, spaceKey, useBuilt } from '../../pressure/built-store';
 import { roomKey } from '../../state/room-key';
-import { onOtherRoom, projectOf, useSession } from '../../state/session';
+import { onOtherRoom, projectOf, useSession, type Session } from '../../state/session';
 import { compute, type Job } from '../../workers/compute';
 
 export interface FoundPlaces {
@@ -58,9 +58,21 @@ export function foundBassOf(
     return null;
   const { allowed } = answer.found.places;
   return {
-    subwoofers: asSubwoofers(best.subwoofers, allowed, project.speakers.subwoofers),
+    subwoofers: asSubwoofers(
+      best.subwoofers,
+      allowed,
+      project.speakers.subwoofers,
+      answer.options.boxM,
+    ),
     figures,
   };
+}
+
+/** Step and box of a search that nobody has said more about: the box that the subwoofers have, if any says. */
+function askedFor(session: Session): Pick<PlaceSearchOptions, 'stepM' | 'boxM'> {
+  const usual = searchDefaultsM(session.units);
+  const stated = projectOf(session).speakers.subwoofers.find(({ boxM }) => boxM !== undefined);
+  return { ...usual, boxM: stated?.boxM ?? usual.boxM };
 }
 
 let job: Job<'subwoofers'> | null = null;
@@ -68,7 +80,7 @@ let job: Job<'subwoofers'> | null = null;
 export const usePlaces = create<PlacesStore>((set, get) => ({
   options: {
     count: 2,
-    ...searchDefaultsM(useSession.getState().units),
+    ...askedFor(useSession.getState()),
     drives: false,
     bandHz: DEFAULT_BAND_HZ,
   },
@@ -125,15 +137,22 @@ export const usePlaces = create<PlacesStore>((set, get) => ({
     const { subwoofers } = projectOf(session).speakers;
     session.change({
       kind: 'subwoofers',
-      subwoofers: asSubwoofers(chosen, answer.found.places.allowed, subwoofers),
+      subwoofers: asSubwoofers(
+        chosen,
+        answer.found.places.allowed,
+        subwoofers,
+        answer.options.boxM,
+      ),
       what: 'subwoofer places',
     });
   },
 }));
 
 onOtherRoom(() => {
-  usePlaces.getState().stop();
-  usePlaces.setState({ answer: null, failure: null });
+  const { stop, options } = usePlaces.getState();
+  stop();
+  const { boxM } = askedFor(useSession.getState());
+  usePlaces.setState({ answer: null, failure: null, options: { ...options, boxM } });
 });
 
 // What nobody has typed stands in whole figures of the units that are chosen now.
@@ -143,6 +162,6 @@ useSession.subscribe(({ units }, before) => {
   const [old, next] = [searchDefaultsM(before.units), searchDefaultsM(units)];
   set({
     ...(options.stepM === old.stepM ? { stepM: next.stepM } : {}),
-    ...(options.boxM === old.boxM ? { boxM: next.boxM } : {}),
+    ...(isSame(options.boxM, old.boxM) ? { boxM: next.boxM } : {}),
   });
 });

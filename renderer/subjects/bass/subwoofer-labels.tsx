@@ -1,6 +1,6 @@
 /** Handles of the subwoofers: a tag to drag each along the floor, or up and down in the sections. */
 
-import { carried } from '../../../core/bass/stand';
+import { carried } from '../../../core/scene/stand';
 import { formatLength } from '../../../core/quantity/length';
 import type { Point, Subwoofer } from '../../../core/room/project';
 import { removeThing } from '../../state/remove-thing';

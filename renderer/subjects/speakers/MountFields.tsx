@@ -7,21 +7,18 @@ import { speakerBox, USUAL_BOX_M } from '../../../core/speakers/box';
 import { aimVector } from '../../../core/speakers/aim';
 import { directionFrom } from '../../../core/speakers/direction';
 import { MOUNT_NAMES } from '../../../core/speakers/mount-names';
-import { LengthField } from '../../kit/controls/LengthField';
+import { OwnBoxFields } from '../../kit/controls/BoxFields';
 import { NumberField } from '../../kit/controls/NumberField';
 import { SelectField } from '../../kit/controls/SelectField';
 import { useProject, useSession } from '../../state/session';
 import { FoldGroup } from '../../kit/controls/FoldGroup';
 import { seatKey, seatName } from '../../state/seat-names';
 
-const BOX_SIDES = ['box width', 'box height', 'box depth'] as const;
-
 export function MountFields({ speaker }: { readonly speaker: PlacedSpeaker }): ReactElement {
   const project = useProject();
   const change = useSession((session) => session.change);
   const { channel, boxM, pinned = false } = speaker;
   const box = speakerBox(project, speaker);
-  const size = boxM ?? USUAL_BOX_M;
   return (
     <>
       <SelectField
@@ -59,31 +56,13 @@ export function MountFields({ speaker }: { readonly speaker: PlacedSpeaker }): R
         pinned: the search leaves it where it is
       </label>
       <FoldGroup title="Box and aim" tally={boxM ? 'stated' : 'usual box'}>
-        {BOX_SIDES.map((label, n) => (
-          <LengthField
-            key={label}
-            label={label}
-            valueM={size[n] ?? 0}
-            lowM={0.02}
-            highM={3}
-            onChange={(value, gesture) => {
-              const next: [number, number, number] = [...size];
-              next[n] = value;
-              change({ kind: 'mounting', channel, change: { boxM: next } }, gesture);
-            }}
-          />
-        ))}
-        {boxM ? (
-          <button
-            type="button"
-            className="plain"
-            onClick={() => change({ kind: 'mounting', channel, change: { boxM: null } })}
-          >
-            Take the usual box
-          </button>
-        ) : (
-          <p className="hint">No size is stated: a usual cabinet is assumed.</p>
-        )}
+        <OwnBoxFields
+          boxM={boxM}
+          usualM={USUAL_BOX_M}
+          onChange={(next, gesture) =>
+            change({ kind: 'mounting', channel, change: { boxM: next } }, gesture)
+          }
+        />
         <AimFields speaker={speaker} />
       </FoldGroup>
     </>
