@@ -41,7 +41,7 @@ describe.runIf(browserOrSkip())('room files, in the window', () => {
 
   it.each<[string, string | Buffer, RegExp]>([
     ['a file that breaks off', BAY.slice(0, 700), /breaks off before its end/],
-    ['a newer version', BAY.replace('"version": 1', '"version": 7'), /newer Roomwright/],
+    ['a newer version', BAY.replace('"version": 2', '"version": 7'), /newer Roomwright/],
     ['bytes that are no text', Buffer.from([0xff, 0xfe, 0x00, 0xd8]), /not UTF-8 text/],
     ['a 50 MB file', Buffer.alloc(50_000_000, 32), /it has 50 MB and a room file has 5 MB at most/],
     [

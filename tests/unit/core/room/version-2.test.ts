@@ -86,7 +86,7 @@ describe('a room file of version 1', () => {
     fc.assert(
       fc.property(fc.jsonValue(), fc.jsonValue(), (patches, subwoofers) => {
         const raw = { version: 1, room: { patches }, speakers: { subwoofers }, other: patches };
-        const result = migrateRoom(raw as Record<string, unknown>);
+        const result = migrateRoom(raw);
         expect(result.ok && result.raw['other']).toBe(patches);
         const list = result.ok ? at(result.raw, ['room', 'patches']) : null;
         if (Array.isArray(patches)) expect(list).toHaveLength(patches.length);
