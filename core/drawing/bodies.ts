@@ -7,7 +7,8 @@ import { isSamePlace, referencePlace, seatsOf } from '../room/seats';
 import type { Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
 import { cornersOf, type Layer, type Mark, type Tone } from './marks';
-import { depthOf, depthsOf, hiddenAxis, onPaper, rectOnPaper, type SpaceBox } from './on-paper';
+import type { Box } from '../scene/box';
+import { depthOf, depthsOf, hiddenAxis, onPaper, rectOnPaper } from './on-paper';
 import type { FlatView } from './views';
 
 /** A thing with what it is drawn by. */
@@ -39,7 +40,7 @@ const DUST_M = 1e-4;
 export type Position = 'cut' | 'beyond' | 'before';
 
 /** Where a box lies to the cut of a view. */
-export function positionOf(view: FlatView, cutM: number, box: SpaceBox): Position {
+export function positionOf(view: FlatView, cutM: number, box: Box): Position {
   const [nearM, farM] = depthsOf(view, box);
   const cutDepthM = view.looks.sign * cutM;
   if (farM <= cutDepthM + DUST_M) return 'before';
@@ -49,7 +50,7 @@ export function positionOf(view: FlatView, cutM: number, box: SpaceBox): Positio
 const BEFORE_OPACITY = 0.3;
 
 /** What is built in, in its kinds of line. `bare` leaves the fill out, so that what lies under it shows. */
-export function solidBody(view: FlatView, cutM: number, solid: SpaceBox, bare: boolean): Body {
+export function solidBody(view: FlatView, cutM: number, solid: Box, bare: boolean): Body {
   const rect = rectOnPaper(view, solid);
   const points = cornersOf(rect);
   const [nearM, farM] = depthsOf(view, solid);
@@ -81,7 +82,7 @@ export function solidBody(view: FlatView, cutM: number, solid: SpaceBox, bare: b
 export function boxBody(
   view: FlatView,
   layer: Layer,
-  box: SpaceBox,
+  box: Box,
   tones: { readonly top: Tone; readonly side: Tone },
 ): Body {
   const points = cornersOf(rectOnPaper(view, box));
@@ -100,7 +101,7 @@ export function boxBody(
 const SCREEN_M = [0.005, 0.04] as const;
 
 /** Corners of the screen with its frame. */
-export function screenBox(project: Project): SpaceBox {
+export function screenBox(project: Project): Box {
   const { leftX, rightX, bottomZ, topZ } = screenRect(project);
   return { min: [leftX, SCREEN_M[0], bottomZ], max: [rightX, SCREEN_M[1], topZ] };
 }
@@ -115,7 +116,7 @@ export interface SeatShape {
   readonly row: string;
   readonly seat: number;
   readonly ears: Point;
-  readonly boxes: readonly [SpaceBox, SpaceBox];
+  readonly boxes: readonly [Box, Box];
   readonly isReference: boolean;
 }
 

@@ -2,7 +2,8 @@
 
 import type { Point, Project, Row } from '../room/project';
 import { faceAxes, FACE_NORMALS } from '../room/faces';
-import { isPassage, planeOf } from '../room/openings';
+import { planeOf } from '../room/openings';
+import { PATCH_KIND } from '../room/patch-kinds';
 import type { Patch, Room } from '../room/project';
 import { rowCentreX } from '../room/seats';
 import { screenRect } from '../room/screen';
@@ -70,4 +71,4 @@ export const patchMiddle = ({ rect: [u0, v0, u1, v1] }: Patch): readonly [number
 ];
 
 export const patchWord = (patch: Patch): string =>
-  isPassage(patch) ? 'passage' : patch.id.replace(/-\d+$/, '');
+  patch.kind === 'passage' ? PATCH_KIND.passage.name : patch.id.replace(/-\d+$/, '');

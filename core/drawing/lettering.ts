@@ -4,7 +4,7 @@
  */
 
 import type { Measures } from '../quantity/measures';
-import { isOpening } from '../room/openings';
+import { isOpening } from '../room/patch-kinds';
 import { FACE_NORMALS, patchSide } from '../room/faces';
 import { SIDES, type Patch, type Point, type Project } from '../room/project';
 import type { SpeakersResult } from '../speakers/judge';

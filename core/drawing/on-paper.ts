@@ -2,6 +2,7 @@
 
 import type { Axis } from '../room/faces';
 import type { Point } from '../room/project';
+import type { Box } from '../scene/box';
 import type { Layer, Lines, Look, PaperPoint, PaperRect } from './marks';
 import type { FlatView } from './views';
 
@@ -21,13 +22,8 @@ export function depthOf({ looks }: FlatView, place: Point): number {
 /** The axis of the room that a view does not show. */
 export const hiddenAxis = ({ looks }: FlatView): Axis => looks.axis;
 
-export interface SpaceBox {
-  readonly min: Point;
-  readonly max: Point;
-}
-
 /** A box of the room as it stands on the paper. */
-export function rectOnPaper(view: FlatView, { min, max }: SpaceBox): PaperRect {
+export function rectOnPaper(view: FlatView, { min, max }: Box): PaperRect {
   const [a, b] = [onPaper(view, min), onPaper(view, max)];
   return {
     min: [Math.min(a[0], b[0]), Math.min(a[1], b[1])],
@@ -36,7 +32,7 @@ export function rectOnPaper(view: FlatView, { min, max }: SpaceBox): PaperRect {
 }
 
 /** The nearest and farthest depth of a box. */
-export function depthsOf(view: FlatView, { min, max }: SpaceBox): readonly [number, number] {
+export function depthsOf(view: FlatView, { min, max }: Box): readonly [number, number] {
   const [a, b] = [depthOf(view, min), depthOf(view, max)];
   return [Math.min(a, b), Math.max(a, b)];
 }

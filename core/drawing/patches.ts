@@ -5,14 +5,8 @@
  */
 
 import { FACE_NORMALS, faceAxes, type Axis } from '../room/faces';
-import {
-  boxBefore,
-  isOpening,
-  isPassage,
-  isWindow,
-  planeOf,
-  type FacePlane,
-} from '../room/openings';
+import { boxBefore, planeOf, type FacePlane } from '../room/openings';
+import { isOpening, PATCH_KIND } from '../room/patch-kinds';
 import type { Patch, Project } from '../room/project';
 import { positionOf, type Body } from './bodies';
 import { cornersOf, type Look, type Mark, type PaperRect, type Tone } from './marks';
@@ -105,11 +99,12 @@ function onEdge(
     ...(isCut ? {} : { dashed: true }),
   };
   if (!isCut) return [edge];
+  const { onEdge } = PATCH_KIND[patch.kind];
   return [
     { kind: 'fill', layer, points: cornersOf(rect), tone: 'raised' },
     edge,
-    ...(isWindow(patch) ? [pane(view, rect, FACE_NORMALS[plane.side].axis, tone)] : []),
-    ...(isPassage(patch) ? [sill(view, patch, plane, tone)].flat() : []),
+    ...(onEdge === 'pane' ? [pane(view, rect, FACE_NORMALS[plane.side].axis, tone)] : []),
+    ...(onEdge === 'sill' ? [sill(view, patch, plane, tone)].flat() : []),
   ];
 }
 

@@ -3,6 +3,7 @@
 import type { Measures } from '../quantity/measures';
 import { METRES_PER_FOOT } from '../quantity/length';
 import type { Point, Project } from '../room/project';
+import { subwooferBox } from '../scene/subwoofer-box';
 import { judgeSpeakers, type SpeakersResult } from '../speakers/judge';
 import { boxBody, drawnBodies, referenceMarks, screenBox, seatBodies, solidBody } from './bodies';
 import { shellDimensionMarks } from './dimensions';
@@ -13,7 +14,6 @@ import { around, reachOf, type Mark, type PaperRect } from './marks';
 import { linesOnPaper } from './on-paper';
 import { drawnPatches } from './patches';
 import { windowArcs } from './space-lines';
-import { subwooferBox } from './subwoofer-box';
 import type { FlatView } from './views';
 
 /** What a drawing shows besides the room as it is. */
@@ -51,7 +51,7 @@ export function drawRoom(view: FlatView, project: Project, wants: SketchWants): 
     boxBody(view, 'screen', screenBox(project), { top: 'raised', side: 'raised' }),
     ...(view.people ? seatBodies(view, project) : []),
     ...project.speakers.subwoofers.map((sub) =>
-      boxBody(view, 'subwoofers', subwooferBox(sub), equipment),
+      boxBody(view, 'subwoofers', subwooferBox(project, sub).box, equipment),
     ),
     ...loudspeakerBodies(view, project, heard),
     ...patches.bodies,

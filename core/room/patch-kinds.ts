@@ -13,18 +13,62 @@ interface KindOfPatch {
   readonly isTreatment: boolean;
   /** Drawn with the swing of a leaf, where it swings. */
   readonly hasLeaf: boolean;
+  /** What is drawn in it where it is cut: the glass of a window, the edges of what one walks through. */
+  readonly onEdge: 'pane' | 'sill' | null;
 }
 
 export const PATCH_KIND: Readonly<Record<PatchKind, KindOfPatch>> = {
-  door: { name: 'door', isOpening: true, isWay: true, isTreatment: false, hasLeaf: true },
-  window: { name: 'window', isOpening: true, isWay: false, isTreatment: false, hasLeaf: false },
+  door: {
+    name: 'door',
+    isOpening: true,
+    isWay: true,
+    isTreatment: false,
+    hasLeaf: true,
+    onEdge: null,
+  },
+  window: {
+    name: 'window',
+    isOpening: true,
+    isWay: false,
+    isTreatment: false,
+    hasLeaf: false,
+    onEdge: 'pane',
+  },
   /** A way through a wall without a door. */
-  passage: { name: 'passage', isOpening: true, isWay: true, isTreatment: false, hasLeaf: false },
+  passage: {
+    name: 'passage',
+    isOpening: true,
+    isWay: true,
+    isTreatment: false,
+    hasLeaf: false,
+    onEdge: 'sill',
+  },
   /** The cloth of a picture that hangs there. */
-  screen: { name: 'screen', isOpening: false, isWay: false, isTreatment: false, hasLeaf: false },
-  panel: { name: 'panel', isOpening: false, isWay: false, isTreatment: true, hasLeaf: false },
+  screen: {
+    name: 'screen',
+    isOpening: false,
+    isWay: false,
+    isTreatment: false,
+    hasLeaf: false,
+    onEdge: null,
+  },
+  panel: {
+    name: 'panel',
+    isOpening: false,
+    isWay: false,
+    isTreatment: true,
+    hasLeaf: false,
+    onEdge: null,
+  },
   /** What is none of these, a rug or a curtain say, and what the file does not say. */
-  other: { name: 'covering', isOpening: false, isWay: false, isTreatment: false, hasLeaf: false },
+  other: {
+    name: 'covering',
+    isOpening: false,
+    isWay: false,
+    isTreatment: false,
+    hasLeaf: false,
+    onEdge: null,
+  },
 };
 
 /** True for what is part of the building. */
