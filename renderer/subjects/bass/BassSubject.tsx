@@ -15,6 +15,7 @@ import { SeatChoice } from '../../kit/controls/SeatChoice';
 import { useLookedAt } from '../../state/shown-seat';
 import { PlaceSearchFields } from './PlaceSearchFields';
 import { PlaceTable } from './PlaceTable';
+import { usePlaces } from './places-store';
 import { useBassEvidence } from './shown-evidence';
 import { EvidenceTabs } from '../../kit/controls/EvidenceTabs';
 import { Failure } from '../../kit/controls/Failure';

@@ -1,4 +1,4 @@
-import { isOpening } from '../../../core/room/openings';
+import { isOpening } from '../../../core/room/patch-kinds';
 import { patchLabels } from '../../drawing/patch-labels';
 import type { Subject } from '../subject';
 import { fittingLabels } from './fitting-labels';
