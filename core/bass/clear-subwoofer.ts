@@ -2,6 +2,7 @@
 
 import { roundLength } from '../quantity/length';
 import type { Point, Project } from '../room/project';
+import { clearPlace } from '../scene/clear-place';
 import { standingHeightM } from '../scene/stand';
 import { subwooferBox } from '../scene/subwoofer-box';
 import { inTheWay } from './obstacles';
@@ -28,10 +29,8 @@ export function clearSubwoofer(project: Project, id: string): Point | null {
   const others = subwoofers.filter((sub) => sub.id !== id);
   const blocked = inTheWay(project, boxM, others);
   const nearest = (places: readonly Point[]): Point | null => {
-    const rated = places
-      .map((place) => ({ place, way: wayM(project, here, place, boxM) }))
-      .sort((a, b) => a.way - b.way);
-    return rated.find(({ place }) => blocked(place) === null)?.place ?? null;
+    const candidates = places.map((place) => ({ place, wayM: wayM(project, here, place, boxM) }));
+    return clearPlace(candidates, (place) => blocked(place) === null);
   };
   return (
     nearest(around(project, here, boxM)) ??

@@ -6,7 +6,7 @@ import { speakerBox, USUAL_BOX_M } from '../speakers/box';
 import { degreesOutside, placedOf, type SpeakerResult } from '../speakers/judge';
 import type { Channel } from '../speakers/layouts';
 import { placeAtAngle } from '../speakers/nominal-place';
-import { obstaclesIn } from '../speakers/obstacles';
+import { bodiesOf } from '../scene/bodies';
 import type { FindingContext } from './context';
 import type { Finding, Remedy } from './finding';
 import { SEAT_FIRST } from './layout';
@@ -112,7 +112,7 @@ function pictureRemedies(
     project,
     channel,
     speaker,
-    obstaclesIn(project),
+    bodiesOf(project),
     others,
     measures.units,
   );

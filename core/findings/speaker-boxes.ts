@@ -1,22 +1,19 @@
 /** Loudspeakers whose box runs into something, or comes too near to a head. */
 
 import type { PlacedSpeaker, Point, Project } from '../room/project';
-import { placeName, seatsOf } from '../room/seats';
+import { placeName } from '../room/seats';
 import { isInTheOpen } from '../room/space';
 import { directionFrom } from '../speakers/direction';
 import { degreesOutside, placedOf } from '../speakers/judge';
-import { clearPlace } from '../speakers/clear-place';
+import { clearSpeakerPlace } from '../speakers/clear-speaker-place';
 import { isBeforePicture, placesBesidePicture } from '../speakers/beside-picture';
 import { BRACKET_M, speakerBox, USUAL_BOX_M, type SpeakerBox } from '../speakers/box';
 import type { Channel } from '../speakers/layouts';
-import { hiddenPicture, hidesPicture } from '../speakers/hidden-picture';
-import {
-  clashesOf,
-  HEAD_CLEARANCE_M,
-  obstaclesIn,
-  type Clash,
-  type Obstacle,
-} from '../speakers/obstacles';
+import { bodiesOf, type Body } from '../scene/bodies';
+import { HEAD_CLEARANCE_M } from '../scene/clashes';
+import { hiddenPicture, hidesPicture } from '../scene/hidden-picture';
+import { peopleOf } from '../scene/people';
+import { clashesOf, type SpeakerClash } from '../speakers/obstacles';
 import type { FindingContext } from './context';
 import type { Finding, Remedy } from './finding';
 import { moveTo } from './speaker-moves';
@@ -27,11 +24,15 @@ import { moveSubwoofer } from './subwoofers';
 const SURE_M = 0.1;
 
 /** What the value of each kind of clash is. */
-const FIGURE_NAMES: Readonly<Record<Clash['kind'], string>> = {
+const FIGURE_NAMES: Readonly<Record<SpeakerClash['kind'], string>> = {
   solid: 'overlap',
   door: 'overlap',
   window: 'overlap',
+  passage: 'overlap',
   swing: 'overlap',
+  way: 'overlap',
+  seat: 'overlap',
+  aisle: 'free width',
   screen: 'overlap',
   subwoofer: 'overlap',
   speaker: 'overlap',
@@ -40,13 +41,23 @@ const FIGURE_NAMES: Readonly<Record<Clash['kind'], string>> = {
   shell: 'outside',
 };
 
+/** What people would walk into. */
+const NEAR_PEOPLE: ReadonlySet<SpeakerClash['kind']> = new Set([
+  'head',
+  'walkway',
+  'swing',
+  'way',
+  'seat',
+  'aisle',
+]);
+
 const CAUTION =
   'Whatever hangs beside or over people has to be held by a fixing made for its weight and a safety line: heed the load that the maker of the mount states, and ask a builder what the wall or ceiling carries.';
 
 export function speakerBoxFindings(context: FindingContext): readonly Finding[] {
   const { project, speakers } = context;
   const playing = placedOf(project, speakers.layout);
-  const obstacles = obstaclesIn(project);
+  const bodies = bodiesOf(project);
   const boxes = playing.map((speaker) => speakerBox(project, speaker));
   return playing.flatMap((speaker, i): readonly Finding[] => {
     const box = boxes[i];
@@ -57,14 +68,14 @@ export function speakerBoxFindings(context: FindingContext): readonly Finding[] 
     const atEars = speakers.speakers.some(
       (heard) => heard.channel === speaker.channel && heard.distanceM < HEAD_CLEARANCE_M,
     );
-    const found = clashesOf(box, project, obstacles, boxes.slice(0, i)).filter(
+    const found = clashesOf(box, project, bodies, boxes.slice(0, i)).filter(
       ({ kind }) => kind !== 'head' || !atEars,
     );
     const hidden = found.some(({ kind }) => kind === 'screen') ? null : hides(project, box);
     const clashes = worstOfEach(hidden ? [...found, hidden.clash] : found);
     if (clashes.length === 0) return [];
     const channel = speakers.layout?.channels.find(({ label }) => label === speaker.channel);
-    const place = clearPlace(project, speaker, channel, obstacles, others);
+    const place = clearSpeakerPlace(project, speaker, channel, bodies, others);
     const slide: Remedy = place
       ? {
           text: slideText(context, speaker, channel, place),
@@ -79,7 +90,7 @@ export function speakerBoxFindings(context: FindingContext): readonly Finding[] 
         ...subwooferAside(context, clash),
         ...behindScreen(context, clash, speaker, channel),
         clash.kind === 'screen'
-          ? (besidePicture(context, speaker, channel, obstacles, others) ?? slide)
+          ? (besidePicture(context, speaker, channel, bodies, others) ?? slide)
           : slide,
       ],
     }));
@@ -90,14 +101,14 @@ export function speakerBoxFindings(context: FindingContext): readonly Finding[] 
 function hides(
   project: Project,
   { inRoom, mount }: SpeakerBox,
-): { readonly clash: Clash; readonly seat: string } | null {
-  const seats = seatsOf(project);
-  if (!inRoom || mount === 'behind-screen' || !hidesPicture(inRoom, project, seats)) return null;
-  const hidden = hiddenPicture(inRoom, project, seats);
+): { readonly clash: SpeakerClash; readonly seat: string } | null {
+  const people = peopleOf(project);
+  if (!inRoom || mount === 'behind-screen' || !hidesPicture(inRoom, project, people)) return null;
+  const hidden = hiddenPicture(inRoom, project, people);
   return hidden
     ? {
         clash: { kind: 'screen', what: 'screen', valueM: hidden.depthM, limitM: 0 },
-        seat: placeName(project, hidden.seat),
+        seat: placeName(project, hidden.person),
       }
     : null;
 }
@@ -122,18 +133,21 @@ const distanceM = (a: readonly number[], b: readonly number[]): number =>
   Math.hypot(...a.map((at, n) => at - (b[n] ?? 0)));
 
 /** Of each kind the clash that is farthest from its limit. */
-function worstOfEach(clashes: readonly Clash[]): readonly Clash[] {
-  const worst = new Map<Clash['kind'], Clash>();
+function worstOfEach(clashes: readonly SpeakerClash[]): readonly SpeakerClash[] {
+  const worst = new Map<SpeakerClash['kind'], SpeakerClash>();
   for (const clash of clashes) {
     const known = worst.get(clash.kind);
-    const over = (c: Clash): number => Math.abs(c.valueM - c.limitM);
+    const over = (c: SpeakerClash): number => Math.abs(c.valueM - c.limitM);
     if (!known || over(clash) > over(known)) worst.set(clash.kind, clash);
   }
   return [...worst.values()];
 }
 
 /** A subwoofer has more places where it is as good: it makes way first. */
-function subwooferAside({ project, lengthText }: FindingContext, clash: Clash): readonly Remedy[] {
+function subwooferAside(
+  { project, lengthText }: FindingContext,
+  clash: SpeakerClash,
+): readonly Remedy[] {
   if (clash.kind !== 'subwoofer') return [];
   const remedy = moveSubwoofer(
     project,
@@ -149,12 +163,12 @@ function besidePicture(
   { project, measures }: FindingContext,
   speaker: PlacedSpeaker,
   channel: Channel | undefined,
-  obstacles: readonly Obstacle[],
+  bodies: readonly Body[],
   others: readonly SpeakerBox[],
 ): Remedy | null {
   const [best] =
     channel && speaker.position[1] < BRACKET_M
-      ? placesBesidePicture(project, channel, speaker, obstacles, others, measures.units)
+      ? placesBesidePicture(project, channel, speaker, bodies, others, measures.units)
       : [];
   if (!best) return null;
   const deg = Math.abs(best.elevationDeg).toFixed(1);
@@ -172,7 +186,7 @@ function besidePicture(
 /** A picture that lets sound through takes behind it what is before it. */
 function behindScreen(
   context: FindingContext,
-  clash: Clash,
+  clash: SpeakerClash,
   speaker: PlacedSpeaker,
   channel: Channel | undefined,
 ): readonly Remedy[] {
@@ -187,7 +201,7 @@ function behindScreen(
 
 function told(
   { project, lengthText, measures }: FindingContext,
-  clash: Clash,
+  clash: SpeakerClash,
   { channel: label, position }: PlacedSpeaker,
   channel: Channel | undefined,
   stated: boolean,
@@ -196,11 +210,15 @@ function told(
   const name = channel?.name ?? label;
   const much = lengthText(clash.valueM);
   const limit = measures.about(clash.limitM);
-  const words: Record<Clash['kind'], string> = {
+  const words: Record<SpeakerClash['kind'], string> = {
     solid: `runs ${much} into the fitting "${clash.what}"`,
     door: `covers ${much} of the door "${clash.what}"`,
     window: `covers ${much} of the window "${clash.what}"`,
     swing: `stands ${much} in the way of the leaf of "${clash.what}", taken to open into the room against the nearer wall`,
+    passage: `covers ${much} of the passage "${clash.what}"`,
+    way: `stands ${much} where one walks through "${clash.what}"`,
+    seat: `stands ${much} where seat ${clash.what} and its legs are`,
+    aisle: `leaves ${much} to walk past row "${clash.what}"; one person needs ${limit}`,
     screen: isBeforePicture(project, position)
       ? 'stands before the picture'
       : hiddenFrom !== null
@@ -213,7 +231,7 @@ function told(
     shell: `reaches ${much} out of the room beside its baffle`,
   };
   const size = USUAL_BOX_M.map(measures.about).join(' x ');
-  const nearPeople = clash.kind === 'head' || clash.kind === 'walkway' || clash.kind === 'swing';
+  const nearPeople = NEAR_PEOPLE.has(clash.kind);
   return {
     id: `speaker-${clash.kind}:${label}`,
     severity: nearPeople

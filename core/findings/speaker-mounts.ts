@@ -8,7 +8,7 @@ import { seatsOf } from '../room/seats';
 import { BRACKET_M, FLUSH_M, speakerBox, type SpeakerBox } from '../speakers/box';
 import { placesBesidePicture } from '../speakers/beside-picture';
 import { placedOf } from '../speakers/judge';
-import { obstaclesIn } from '../speakers/obstacles';
+import { bodiesOf } from '../scene/bodies';
 import { WALL_CLEARANCE_M } from '../speakers/nominal-place';
 import type { FindingContext } from './context';
 import type { Finding, Remedy } from './finding';
@@ -59,7 +59,7 @@ function aimsAtNobody(context: FindingContext, speaker: PlacedSpeaker, seat: str
 function muffled(context: FindingContext, speaker: PlacedSpeaker): Finding {
   const { project, speakers } = context;
   const channel = speakers.layout?.channels.find(({ label }) => label === speaker.channel);
-  const obstacles = obstaclesIn(project);
+  const obstacles = bodiesOf(project);
   const others = placedOf(project, speakers.layout)
     .filter((other) => other.channel !== speaker.channel)
     .map((other) => speakerBox(project, other));

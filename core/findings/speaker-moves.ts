@@ -2,16 +2,17 @@
 
 import type { Edit } from '../room/edits';
 import type { PlacedSpeaker, Point } from '../room/project';
-import { seatsOf } from '../room/seats';
 import { isInTheOpen } from '../room/space';
 import { isBeforePicture } from '../speakers/beside-picture';
 import { defaultMount, speakerBox } from '../speakers/box';
-import { clearPlace } from '../speakers/clear-place';
+import { clearSpeakerPlace } from '../speakers/clear-speaker-place';
 import { directionFrom, type Direction } from '../speakers/direction';
-import { hidesPicture } from '../speakers/hidden-picture';
+import { hidesPicture } from '../scene/hidden-picture';
 import { degreesOutside, placedOf } from '../speakers/judge';
 import type { Channel } from '../speakers/layouts';
-import { isFree, obstaclesIn } from '../speakers/obstacles';
+import { bodiesOf } from '../scene/bodies';
+import { peopleOf } from '../scene/people';
+import { isFree } from '../speakers/obstacles';
 import { onTapeInWindow } from '../speakers/on-tape';
 import type { FindingContext } from './context';
 
@@ -36,8 +37,8 @@ export function moveTo(
   const { project, speakers, measures } = context;
   const ears = speakers.listening;
   if (!ears || !isInTheOpen(at, project.room)) return null;
-  const seats = seatsOf(project);
-  const obstacles = obstaclesIn(project);
+  const people = peopleOf(project);
+  const bodies = bodiesOf(project);
   const others = placedOf(project, speakers.layout)
     .filter((other) => other.channel !== speaker.channel)
     .map((other) => speakerBox(project, other));
@@ -52,11 +53,11 @@ export function moveTo(
   };
   const isClear = (there: PlacedSpeaker): boolean => {
     const box = speakerBox(project, there);
-    if (!isFree(box, project, obstacles, others, seats)) return false;
+    if (!isFree(box, project, bodies, others)) return false;
     return (
       box.mount === 'behind-screen' ||
       box.inRoom === null ||
-      !hidesPicture(box.inRoom, project, seats)
+      !hidesPicture(box.inRoom, project, people)
     );
   };
   const taped = (place: Point): PlacedSpeaker =>
@@ -65,7 +66,7 @@ export function moveTo(
     [taped(place), held(place)].find(isClear);
   let there = clearAt(at);
   if (!there) {
-    const near = clearPlace(project, held(at), channel, obstacles, others);
+    const near = clearSpeakerPlace(project, held(at), channel, bodies, others);
     there = near ? clearAt(near) : undefined;
     if (!there) return null;
   }

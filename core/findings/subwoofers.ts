@@ -37,13 +37,14 @@ function outside({ project, lengthText }: FindingContext, { id, position }: Subw
   };
 }
 
-/** What its box is in the way of; a loudspeaker tells of that itself. */
+/** What its box is in the way of. */
 function inTheWayOf(context: FindingContext, sub: Subwoofer): readonly Finding[] {
   const { project, measures } = context;
   const { id, position } = sub;
   const others = project.speakers.subwoofers.filter((other) => other.id !== id);
   const { sizeM, isStated } = subwooferBox(project, sub);
   const obstacle = obstacleOf(project, position, sizeM, others);
+  // A loudspeaker that plays tells of that itself.
   if (!obstacle || obstacle.kind === 'speaker') return [];
   // Two that share a place are told once, of the later one.
   if (obstacle.kind === 'subwoofer' && isLater(project, obstacle.id, id)) return [];
@@ -91,6 +92,8 @@ function wordsOf(obstacle: Obstacle): string {
       return 'rises in front of the picture';
     case 'speaker':
       return `runs into the loudspeaker ${obstacle.channel}`;
+    case 'planned':
+      return `runs into the loudspeaker ${obstacle.channel}, which is to come with a larger layout`;
     case 'subwoofer':
       return `runs into the subwoofer "${obstacle.id}"`;
     case 'seat':

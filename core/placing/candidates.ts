@@ -9,12 +9,12 @@ import { isInTheOpen } from '../room/space';
 import { placesBesidePicture } from '../speakers/beside-picture';
 import { isOnPicture, speakerBox, USUAL_BOX_M, type SpeakerBox } from '../speakers/box';
 import { directionFrom, directionVector, type Direction } from '../speakers/direction';
-import { hiddenPicture, hidesPicture } from '../speakers/hidden-picture';
+import { hiddenPicture, hidesPicture } from '../scene/hidden-picture';
 import { degreesOutside } from '../speakers/judge';
 import type { Channel } from '../speakers/layouts';
 import { mountFaces } from '../speakers/mount-face';
 import { WALL_CLEARANCE_M } from '../speakers/nominal-place';
-import { clashesOf, type Clash } from '../speakers/obstacles';
+import { clashesOf, type SpeakerClash } from '../speakers/obstacles';
 import { onTape } from '../speakers/on-tape';
 import { columnOf, sightFrom, type SightField } from '../speakers/strip-column';
 import { harmOf, type Harm } from './harm';
@@ -39,7 +39,7 @@ export interface Candidates {
   readonly channel: Channel;
   readonly list: readonly Candidate[];
   /** What stood in the way of places that were given up, most often first. */
-  readonly blockers: readonly { readonly kind: Clash['kind']; readonly what: string }[];
+  readonly blockers: readonly { readonly kind: SpeakerClash['kind']; readonly what: string }[];
 }
 
 /** A box may reach so far over the edge of its face, m. */
@@ -68,7 +68,7 @@ export function candidatesFor(
   own: PlacedSpeaker | undefined,
 ): Candidates {
   const list: Candidate[] = [];
-  const blocked = new Map<string, { readonly clash: Clash; count: number }>();
+  const blocked = new Map<string, { readonly clash: SpeakerClash; count: number }>();
   const seen = new Set<string>();
   for (const idea of ideas(context, channel, own)) {
     for (const { position, mount, face, onStud } of withStuds(context, idea)) {
@@ -121,7 +121,7 @@ function tried(
   own: PlacedSpeaker | undefined,
   idea: Idea,
   position: Point,
-): Pick<Candidate, 'position' | 'direction' | 'box' | 'harm'> | Clash | null {
+): Pick<Candidate, 'position' | 'direction' | 'box' | 'harm'> | SpeakerClash | null {
   const { project } = context;
   const { mount } = idea;
   const direction = directionFrom(context.reference.position, position);
@@ -130,7 +130,7 @@ function tried(
   if (!fitsFace(project.room, idea, position, own?.boxM ?? USUAL_BOX_M)) return null;
   const box = speakerBox(project, { ...own, channel: channel.label, position, mount });
   const clash =
-    clashesOf(box, project, context.obstacles, context.pinned)[0] ?? beforePicture(context, box);
+    clashesOf(box, project, context.bodies, context.pinned)[0] ?? beforePicture(context, box);
   return (
     clash ?? {
       position,
@@ -147,9 +147,9 @@ function besidePicture(
   channel: Channel,
   own: PlacedSpeaker | undefined,
 ): readonly Candidate[] {
-  const { project, obstacles, pinned, studPitchM, units } = context;
+  const { project, bodies, pinned, studPitchM, units } = context;
   if (!context.mounts.includes('on-wall')) return [];
-  return placesBesidePicture(project, channel, own, obstacles, pinned, units).map(
+  return placesBesidePicture(project, channel, own, bodies, pinned, units).map(
     ({ side, position }): Candidate => {
       const { label } = channel;
       const direction = directionFrom(context.reference.position, position);
@@ -174,13 +174,9 @@ function besidePicture(
 }
 
 /** A box that stands before the picture as seen from a seat, as though it ran into it. */
-function beforePicture(
-  { project, reference, others }: PlacingContext,
-  box: SpeakerBox,
-): Clash | null {
-  const seats = [reference, ...others];
-  if (!box.inRoom || !hidesPicture(box.inRoom, project, seats)) return null;
-  const valueM = hiddenPicture(box.inRoom, project, seats)?.depthM ?? 0;
+function beforePicture({ project, people }: PlacingContext, box: SpeakerBox): SpeakerClash | null {
+  if (!box.inRoom || !hidesPicture(box.inRoom, project, people)) return null;
+  const valueM = hiddenPicture(box.inRoom, project, people)?.depthM ?? 0;
   return { kind: 'screen', what: 'screen', valueM, limitM: 0 };
 }
 

@@ -14,7 +14,8 @@ import {
 import { speakerBox, type SpeakerBox } from '../speakers/box';
 import { placedOf } from '../speakers/judge';
 import { layoutOf, type Layout } from '../speakers/layouts';
-import { obstaclesIn, type Obstacle } from '../speakers/obstacles';
+import { bodiesOf, type Body } from '../scene/bodies';
+import { peopleOf, type Person } from '../scene/people';
 
 /** Usual spacing of studs, m: 16 in on centres, or 400 mm (common practice). */
 export const STUD_PITCHES_M = { imperial: 16 * METRES_PER_INCH, metric: 0.4 } as const;
@@ -36,7 +37,8 @@ export interface PlacingContext {
   readonly reference: ListeningPlace;
   /** All seats but one that is the reference place. */
   readonly others: readonly Seat[];
-  readonly obstacles: readonly Obstacle[];
+  readonly bodies: readonly Body[];
+  readonly people: readonly Person[];
   /** What stays where it is. */
   readonly pinned: readonly SpeakerBox[];
   readonly mounts: readonly Mount[];
@@ -59,7 +61,8 @@ export function placingContext(
     layout,
     reference,
     others: seatsOf(project).filter((seat) => !isSamePlace(seat, reference)),
-    obstacles: obstaclesIn(project),
+    bodies: bodiesOf(project),
+    people: peopleOf(project),
     pinned: placedOf(project, layout)
       .filter((speaker) => speaker.pinned === true)
       .map((speaker) => speakerBox(project, speaker)),

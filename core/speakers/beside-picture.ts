@@ -8,15 +8,17 @@ import { roundLength, type LengthUnits } from '../quantity/length';
 import { mapPoint } from '../room/point';
 import type { PlacedSpeaker, Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
-import { referencePlace, seatsOf } from '../room/seats';
+import { referencePlace } from '../room/seats';
 import { isInTheOpen } from '../room/space';
+import type { Body } from '../scene/bodies';
+import { hidesPicture } from '../scene/hidden-picture';
+import { peopleOf } from '../scene/people';
 import { isOnPicture, speakerBox, USUAL_BOX_M, type SpeakerBox } from './box';
 import { directionFrom } from './direction';
-import { hidesPicture } from './hidden-picture';
 import { azimuthOff } from './judge';
 import type { Channel } from './layouts';
 import { WALL_CLEARANCE_M } from './nominal-place';
-import { isFree, type Obstacle } from './obstacles';
+import { isFree } from './obstacles';
 import { onTape } from './on-tape';
 
 export interface BesidePicture {
@@ -46,7 +48,7 @@ export function placesBesidePicture(
   project: Project,
   channel: Channel,
   own: PlacedSpeaker | undefined,
-  obstacles: readonly Obstacle[],
+  bodies: readonly Body[],
   others: readonly SpeakerBox[],
   units: LengthUnits,
 ): readonly BesidePicture[] {
@@ -56,7 +58,7 @@ export function placesBesidePicture(
   if (!ears || ears[1] <= y) return [];
   const x = ears[0] - Math.tan(radians(channel.nominalAzimuth)) * (ears[1] - y);
   const { bottomZ, topZ } = screenRect(project);
-  const seats = seatsOf(project);
+  const people = peopleOf(project);
   const from = { below: bottomZ - heightM / 2, above: topZ + heightM / 2 };
   return (['below', 'above'] as const)
     .flatMap((side): readonly BesidePicture[] => {
@@ -76,8 +78,8 @@ export function placesBesidePicture(
           position,
           mount: 'on-wall',
         });
-        if (!isFree(box, project, obstacles, others, seats)) continue;
-        if (box.inRoom && hidesPicture(box.inRoom, project, seats)) continue;
+        if (!isFree(box, project, bodies, others)) continue;
+        if (box.inRoom && hidesPicture(box.inRoom, project, people)) continue;
         const { azimuthDeg, elevationDeg } = directionFrom(ears, position);
         return azimuthOff(azimuthDeg, channel) === 0 ? [{ side, position, elevationDeg }] : [];
       }

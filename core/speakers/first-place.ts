@@ -3,12 +3,12 @@
  * sound through, else just below or above it.
  */
 
+import { bodiesOf } from '../scene/bodies';
 import type { LengthUnits } from '../quantity/length';
 import type { PlacedSpeaker, Project } from '../room/project';
 import { isBeforePicture, placesBesidePicture } from './beside-picture';
 import type { Channel } from './layouts';
 import { nominalPlace } from './nominal-place';
-import { obstaclesIn } from './obstacles';
 import { onTapeInWindow } from './on-tape';
 
 export type FirstPlace = Pick<PlacedSpeaker, 'channel' | 'position' | 'mount'>;
@@ -28,7 +28,7 @@ export function firstPlace(
   const held = own?.mount === undefined ? {} : { mount: 'on-wall' as const };
   if (!isBeforePicture(project, position)) return { channel: label, position, ...held };
   if (project.screen.soundThrough) return { channel: label, position, mount: 'behind-screen' };
-  const [beside] = placesBesidePicture(project, channel, own, obstaclesIn(project), [], units);
+  const [beside] = placesBesidePicture(project, channel, own, bodiesOf(project), [], units);
   return beside ? { channel: label, position: beside.position, mount: 'on-wall' } : null;
 }
 

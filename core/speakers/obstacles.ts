@@ -1,94 +1,31 @@
-/** What a loudspeaker's box may not run into, and by how much it does. */
+/** What a loudspeaker's box runs into, and what loudspeakers take of the room as bodies in it. */
 
 import { AXES } from '../room/faces';
-import { boxBefore, leafOf } from '../room/openings';
 import { mapPoint } from '../room/point';
-import type { Patch, Point, Project } from '../room/project';
-import { screenRect } from '../room/screen';
-import { type Seat, seatsOf } from '../room/seats';
+import type { Point, Project } from '../room/project';
 import { outsideShellM } from '../room/space';
-import { distanceToBoxM, overlapM, TOUCH_M, type Box } from '../scene/box';
-import { subwooferBox } from '../scene/subwoofer-box';
-import type { SpeakerBox } from './box';
-import { mountFaces } from './mount-face';
+import type { Body, SpeakerBody } from '../scene/bodies';
+import { TOUCH_M, type Box } from '../scene/box';
+import { clashes, type ClashKind, type Visitor } from '../scene/clashes';
+import { speakerBox, type SpeakerBox } from './box';
+import { placedOf } from './judge';
+import { laterPlan } from './later';
+import { layoutOf } from './layouts';
 
-/** How far a screen and its frame stand before the wall, m (common practice). */
-const SCREEN_DEPTH_M = 0.05;
-/** How far the casing of a door or a window stands before the wall, m (common practice). */
-export const CASING_M = 0.05;
-/** Ears no nearer to a cabinet than this, m (common practice). */
-export const HEAD_CLEARANCE_M = 0.3;
 /** What hangs over a place where people walk hangs no lower than this, m (common practice). */
 export const HEADROOM_M = 2;
 /** Nobody walks nearer to a wall than this, m (our own convention). */
 const WALK_OFF_WALL_M = 0.3;
 
-export type ObstacleKind = 'solid' | 'door' | 'window' | 'screen' | 'subwoofer' | 'swing';
-
-export interface Obstacle {
-  readonly kind: ObstacleKind;
-  readonly id: string;
-  readonly box: Box;
-  /** Of a door's swing: the hinge in plan, [x, y] in metres; the leaf is as wide as its box. */
-  readonly hinge?: readonly [number, number];
-  readonly leafM?: number;
-}
-
-export interface Clash {
-  readonly kind: ObstacleKind | 'speaker' | 'head' | 'walkway' | 'shell';
+export interface SpeakerClash {
+  /** `walkway`: it hangs too low where people walk; `shell`: it reaches out of the room. */
+  readonly kind: ClashKind | 'walkway' | 'shell';
   /** Id of what is run into; a channel for a loudspeaker, `row seat` for a head. */
   readonly what: string;
   /** How deep it runs in, m; for a head the distance, for a walkway the height above the floor. */
   readonly valueM: number;
-  /** Least for a head and a walkway, most for all others. */
+  /** Least for a head, an aisle and a walkway, most for all others. */
   readonly limitM: number;
-}
-
-/** Everything in the room but the loudspeakers themselves and the people. */
-export function obstaclesIn(project: Project): readonly Obstacle[] {
-  const { solids, patches } = project.room;
-  const screen = screenRect(project);
-  return [
-    ...solids.map(({ id, min, max }): Obstacle => ({ kind: 'solid', id, box: { min, max } })),
-    ...patches.flatMap((patch) => openings(project, patch)),
-    {
-      kind: 'screen',
-      id: 'screen',
-      box: {
-        min: [screen.leftX, 0, screen.bottomZ],
-        max: [screen.rightX, SCREEN_DEPTH_M, screen.topZ],
-      },
-    },
-    ...project.speakers.subwoofers.map((sub): Obstacle => {
-      const { id, box } = subwooferBox(project, sub);
-      return { kind: 'subwoofer', id, box };
-    }),
-  ];
-}
-
-/** A door or window, and the quarter circle of a door's leaf. */
-function openings({ room }: Project, patch: Patch): readonly Obstacle[] {
-  const kind = patch.kind === 'door' || patch.kind === 'window' ? patch.kind : null;
-  const face = kind && mountFaces(room).find(({ name }) => name === patch.face);
-  if (!kind || !face) return [];
-  const casing: Obstacle = { kind, id: patch.id, box: boxBefore(face, patch.rect, CASING_M) };
-  const leaf = leafOf(room, patch);
-  if (!leaf?.sweep) return [casing];
-  const { sweep, hinge, widthM } = leaf;
-  return [casing, { kind: 'swing', id: patch.id, box: sweep, hinge, leafM: widthM }];
-}
-
-/** How deep a box stands in the sweep of the leaf, m. */
-function inSwingM(box: Box, { box: sweep, hinge, leafM }: Obstacle): number {
-  if (!hinge || leafM === undefined || overlapM(box, sweep) === 0) return 0;
-  const near = (axis: 0 | 1): number =>
-    Math.min(
-      Math.max(hinge[axis], box.min[axis], sweep.min[axis]),
-      box.max[axis],
-      sweep.max[axis],
-    ) - hinge[axis];
-  const depth = leafM - Math.hypot(near(0), near(1));
-  return depth > TOUCH_M ? depth : 0;
 }
 
 /** What the box takes for itself: its part in the room, or the face of the baffle where it is flush. */
@@ -101,53 +38,61 @@ export function claimOf({ inRoom, cabinet, axis, looks, face }: SpeakerBox): Box
   return { min: put(cabinet.min, Math.min(a, b)), max: put(cabinet.max, Math.max(a, b)) };
 }
 
+const asBody = (box: SpeakerBox, isLater = false): SpeakerBody => ({
+  kind: 'speaker',
+  id: box.channel,
+  box: claimOf(box),
+  isLater,
+});
+
+/** The loudspeakers of the layout, and those that are to come with a larger one: they keep their place. */
+export function speakerBodies(project: Project): readonly SpeakerBody[] {
+  const { layout, recommendation } = project.speakers;
+  const playing = placedOf(project, layoutOf(layout, recommendation) ?? null);
+  const later = (laterPlan(project)?.placed ?? []).filter((speaker) => !playing.includes(speaker));
+  return [
+    ...playing.map((speaker) => asBody(speakerBox(project, speaker))),
+    ...later.map((speaker) => asBody(speakerBox(project, speaker), true)),
+  ];
+}
+
+const asVisitor = (box: SpeakerBox): Visitor => ({
+  box: claimOf(box),
+  isOnFloor: box.mount === 'stand',
+  isFlush: box.inRoom === null,
+  isBehindPicture: box.mount === 'behind-screen',
+});
+
 /** Everything that the box runs into or comes too near to. `others` are the other loudspeakers. */
 export function clashesOf(
   box: SpeakerBox,
   project: Project,
-  obstacles: readonly Obstacle[],
+  bodies: readonly Body[],
   others: readonly SpeakerBox[],
-): readonly Clash[] {
-  return [...clashes(box, project, obstacles, others, seatsOf(project))];
+): readonly SpeakerClash[] {
+  return [...speakerClashes(box, project, bodies, others)];
 }
 
-/** True where the box runs into nothing and comes too near to nobody of `seats`. */
+/** True where the box runs into nothing and comes too near to nobody. */
 export function isFree(
   box: SpeakerBox,
   project: Project,
-  obstacles: readonly Obstacle[],
+  bodies: readonly Body[],
   others: readonly SpeakerBox[],
-  seats: readonly Seat[],
 ): boolean {
-  return clashes(box, project, obstacles, others, seats).next().done === true;
+  return speakerClashes(box, project, bodies, others).next().done === true;
 }
 
-/** One clash after the other, so that who asks for one alone need not wait for all. */
-function* clashes(
+function* speakerClashes(
   box: SpeakerBox,
   project: Project,
-  obstacles: readonly Obstacle[],
+  bodies: readonly Body[],
   others: readonly SpeakerBox[],
-  seats: readonly Seat[],
-): Generator<Clash, undefined> {
-  const claim = claimOf(box);
-  for (const obstacle of obstacles) {
-    const { kind, id } = obstacle;
-    if (kind === 'screen' && box.mount === 'behind-screen') continue;
-    // A leaf passes before what is flush.
-    if (kind === 'swing' && !box.inRoom) continue;
-    const depth = kind === 'swing' ? inSwingM(claim, obstacle) : overlapM(claim, obstacle.box);
-    if (depth > 0) yield { kind, what: id, valueM: depth, limitM: 0 };
-  }
-  for (const other of others) {
-    const depth = overlapM(claim, claimOf(other));
-    if (depth > 0) yield { kind: 'speaker', what: other.channel, valueM: depth, limitM: 0 };
-  }
-  for (const { row, seat, position } of seats) {
-    const distanceM = distanceToBoxM(claim, position);
-    if (distanceM < HEAD_CLEARANCE_M)
-      yield { kind: 'head', what: `${row} ${seat}`, valueM: distanceM, limitM: HEAD_CLEARANCE_M };
-  }
+): Generator<SpeakerClash, undefined> {
+  const visitor = asVisitor(box);
+  for (const group of [bodies, others.map((other) => asBody(other))])
+    for (const { kind, body, valueM, limitM } of clashes(visitor, group))
+      yield { kind, what: body.id, valueM, limitM };
   const headroom = box.inRoom ? headroomM(box, box.inRoom, project) : null;
   if (headroom !== null && headroom < HEADROOM_M - TOUCH_M)
     yield { kind: 'walkway', what: 'floor', valueM: headroom, limitM: HEADROOM_M };

@@ -50,6 +50,7 @@ const WORDS: Readonly<Record<Obstacle['kind'], string>> = {
   window: 'window',
   picture: 'picture',
   speaker: 'loudspeaker',
+  planned: 'loudspeaker to come',
   subwoofer: 'subwoofer',
   seat: 'seat',
   walkway: 'way past a row',

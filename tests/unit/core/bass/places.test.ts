@@ -104,19 +104,21 @@ describe('a place is forbidden', () => {
 
   // An opening of 0.8 m from 1 to 1.8 m along its wall: the leaf swings 0.8 m into the room.
   it.each([
-    ['front', [1.9, 0.9], [2.05, 0.9], [1.4, 1.05]],
-    ['back', [1.9, 4.1], [2.05, 4.1], [1.4, 3.95]],
-    ['left', [0.9, 1.9], [0.9, 2.05], [1.05, 1.4]],
-    ['right', [3.1, 1.9], [3.1, 2.05], [2.95, 1.4]],
-  ] as const)('where a door in the %s wall swings', (face, within, beside, beyond) => {
+    ['front', [1.6, 0.7], [2.05, 0.9], [1.4, 1.05], [1.9, 0.9]],
+    ['back', [1.6, 4.3], [2.05, 4.1], [1.4, 3.95], [1.9, 4.1]],
+    ['left', [0.7, 1.6], [0.9, 2.05], [1.05, 1.4], [0.9, 1.9]],
+    ['right', [3.3, 1.6], [3.1, 2.05], [2.95, 1.4], [3.1, 1.9]],
+  ] as const)('where a door in the %s wall swings', (face, within, beside, beyond, corner) => {
     const patch = { id: 'door-1', face, rect: [1, 0, 1.8, 2], finish: 'door-solid' };
     const free = { ...EMPTY, seating: { rows: [] } };
     const project = roomOf({ patches: [patch] }, free);
     expect(whyAt(project, within[0], within[1])).toEqual({ kind: 'door', id: 'door-1' });
     expect(whyAt(project, beside[0], beside[1])).toBeNull();
+    // Farther from the hinges than the leaf is wide.
+    expect(whyAt(project, corner[0], corner[1])).toBeNull();
     expect(whyAt(project, beyond[0], beyond[1])).toBeNull();
     const outward = roomOf({ patches: [{ ...patch, swing: 'out' }] }, free);
-    expect(whyAt(outward, within[0], within[1])).toBeNull();
+    expect(whyAt(outward, corner[0], corner[1])).toBeNull();
     // Whichever way it opens, who comes through it needs a step.
     const step: Readonly<Record<string, readonly [number, number]>> = {
       front: [1.4, 0.5],

@@ -6,7 +6,7 @@ import { analyze } from '../../../../core/analysis/analyze';
 import { overlapM } from '../../../../core/scene/box';
 import { boxOfSize, subwooferBox, withBox } from '../../../../core/scene/subwoofer-box';
 import type { Point, Project } from '../../../../core/room/project';
-import { obstaclesIn } from '../../../../core/speakers/obstacles';
+import { bodiesOf } from '../../../../core/scene/bodies';
 import { arbitraryProject, cm } from '../../support/arbitrary-project';
 import { given, only, roomOf } from '../../support/rooms';
 
@@ -64,7 +64,7 @@ describe('the box of a subwoofer', () => {
   it('is one for search, findings and loudspeakers', () => {
     const there = withSub([2, 0.5, 0.2], SIZE);
     const { box } = subwooferBox(there, given(there.speakers.subwoofers[0]));
-    expect(only(obstaclesIn(there).filter(({ kind }) => kind === 'subwoofer')).box).toEqual(box);
+    expect(only(bodiesOf(there).filter(({ kind }) => kind === 'subwoofer')).box).toEqual(box);
     const { subwoofers } = there.speakers;
     // A usual box is 0.2 to either side; beside this one, 0.3 wide, another has no room at 0.45.
     const beside = obstacleOf(there, [2.45, 0.5, 0.2], [0.4, 0.4, 0.4], subwoofers);

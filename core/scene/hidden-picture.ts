@@ -1,12 +1,12 @@
 /** How much of the picture a box hides from the seats. */
 
-import type { Point, Project } from '../room/project';
+import type { Project } from '../room/project';
 import { screenRect } from '../room/screen';
-import type { ListeningPlace } from '../room/seats';
-import type { Box } from '../scene/box';
+import type { Box } from './box';
+import type { Person } from './people';
 
 export interface HiddenPicture {
-  readonly seat: ListeningPlace;
+  readonly person: Person;
   /** Width or height of the hidden part, the smaller of the two, m on the picture. */
   readonly depthM: number;
 }
@@ -19,15 +19,15 @@ export interface HiddenPicture {
 export function hiddenPicture(
   box: Box,
   project: Project,
-  seats: readonly ListeningPlace[],
+  people: readonly Person[],
 ): HiddenPicture | null {
   const picture = screenRect(project);
   let worst: HiddenPicture | null = null;
-  for (const seat of seats) {
-    const row = project.seating.rows.find(({ id }) => id === seat.row);
-    if (!row) continue;
-    const eye: Point = [seat.position[0], seat.position[1], row.riserM + row.eyeHeightM];
+  for (const person of people) {
+    const eye = person.eyes;
     if (box.max[1] >= eye[1] - LEAST_AHEAD_M) continue;
+    // What stays below the eye and the picture stays below every line between them.
+    if (box.max[2] <= Math.min(eye[2], picture.bottomZ)) continue;
     let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
     for (const x of [box.min[0], box.max[0]])
       for (const y of [box.min[1], box.max[1]])
@@ -41,7 +41,7 @@ export function hiddenPicture(
     const wide = Math.min(right, picture.rightX) - Math.max(left, picture.leftX);
     const tall = Math.min(high, picture.topZ) - Math.max(low, picture.bottomZ);
     const depthM = Math.min(wide, tall);
-    if (depthM > (worst?.depthM ?? 0)) worst = { seat, depthM };
+    if (depthM > (worst?.depthM ?? 0)) worst = { person, depthM };
   }
   return worst;
 }
@@ -50,11 +50,8 @@ export function hiddenPicture(
 const HIDDEN_M = 0.02;
 
 /** True where the box hides more of the picture from one of the seats than it may. */
-export const hidesPicture = (
-  box: Box,
-  project: Project,
-  seats: readonly ListeningPlace[],
-): boolean => (hiddenPicture(box, project, seats)?.depthM ?? 0) > HIDDEN_M;
+export const hidesPicture = (box: Box, project: Project, people: readonly Person[]): boolean =>
+  (hiddenPicture(box, project, people)?.depthM ?? 0) > HIDDEN_M;
 
 /** What stands nearer before the eyes than this is no box of this kind, m. */
 const LEAST_AHEAD_M = 0.1;

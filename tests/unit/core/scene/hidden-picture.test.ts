@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Project } from '../../../../core/room/project';
-import { seatsOf } from '../../../../core/room/seats';
-import { hiddenPicture } from '../../../../core/speakers/hidden-picture';
+import { hiddenPicture } from '../../../../core/scene/hidden-picture';
+import { peopleOf } from '../../../../core/scene/people';
 import { given, roomOf } from '../../support/rooms';
 
 /** 4 x 5 x 3 m; a picture of 2 x 1 m from 1 m up; one seat in the middle, eyes 4 m off and 1.5 m up. */
@@ -13,14 +13,14 @@ const project: Project = roomOf(
   },
 );
 const hidden = (min: [number, number, number], max: [number, number, number]) =>
-  hiddenPicture({ min, max }, project, seatsOf(project));
+  hiddenPicture({ min, max }, project, peopleOf(project));
 
 describe('what a box hides of the picture', () => {
   it('half way to the eyes is twice as wide as the box', () => {
     // A board 2 m before the wall and 2 m before the eyes: 0.2 m become 0.4, wide and high.
-    const { depthM, seat } = given(hidden([1.9, 2, 1.4], [2.1, 2, 1.6]));
+    const { depthM, person } = given(hidden([1.9, 2, 1.4], [2.1, 2, 1.6]));
     expect(depthM).toBeCloseTo(0.4, 9);
-    expect(seat).toMatchObject({ row: 'a', seat: 1 });
+    expect(person).toMatchObject({ row: 'a', seat: 1 });
   });
 
   it('is nothing where it stands below, beside or behind', () => {
