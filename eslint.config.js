@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createNodeResolver, importX } from 'eslint-plugin-import-x';
@@ -20,17 +21,48 @@ const FLOORS = [
   ['report'],
 ];
 
-const floorZones = FLOORS.flatMap((folders, floor) =>
-  folders.map((folder) => ({
-    target: path.join(root, 'core', folder),
-    from: path.join(root, 'core'),
-    except: [
-      `./${folder}`,
-      ...FLOORS.slice(0, floor).flatMap((below) => below.map((f) => `./${f}`)),
-    ],
-    message: `core/${folder} may import only the floors below it (see DEVELOPERS.md).`,
-  })),
-);
+/** The floors of renderer/, lowest first. */
+const RENDERER_FLOORS = [
+  ['host', 'workers'],
+  ['state'],
+  ['kit'],
+  ['glossary'],
+  ['pressure'],
+  ['drawing'],
+  ['finishes'],
+  ['subjects'],
+  ['findings'],
+  ['app'],
+];
+
+const zonesOf = (top, floors) =>
+  floors.flatMap((folders, floor) =>
+    folders.map((folder) => ({
+      target: path.join(root, top, folder),
+      from: path.join(root, top),
+      except: [
+        `./${folder}`,
+        ...floors.slice(0, floor).flatMap((below) => below.map((f) => `./${f}`)),
+      ],
+      message: `${top}/${folder} may import only the floors below it (see DEVELOPERS.md).`,
+    })),
+  );
+
+/** What two subjects share goes below them; only the registry knows them all. */
+const subjectZones = readdirSync(path.join(root, 'renderer/subjects'), { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name }) => ({
+    target: path.join(root, 'renderer/subjects', name),
+    from: path.join(root, 'renderer/subjects'),
+    except: [`./${name}`, './subject.ts'],
+    message: 'A subject imports no other subject, and not the registry (see DEVELOPERS.md).',
+  }));
+
+const floorZones = [
+  ...zonesOf('core', FLOORS),
+  ...zonesOf('renderer', RENDERER_FLOORS),
+  ...subjectZones,
+];
 
 const wallZones = [
   { target: './core', from: './renderer', message: 'core imports neither renderer nor electron.' },
