@@ -13,9 +13,10 @@ import {
   type ReactNode,
 } from 'react';
 import type { Ray } from 'three';
-import { startBursts, type Burst } from '../state/burst';
+import { useKeyGesture } from '../kit/controls/use-key-gesture';
 import { useSession } from '../state/session';
 import { rayThrough, type Stage } from './stage';
+import type { Gesture } from '../state/gesture';
 
 export interface DragHandleProps {
   readonly label: string;
@@ -23,12 +24,12 @@ export interface DragHandleProps {
   readonly stage: { readonly current: Stage | null };
   readonly children?: ReactNode;
   readonly onStart?: () => void;
-  /** The pointer now looks along `ray`; it started along `startRay`. One gesture name a drag. */
-  readonly onDrag: (ray: Ray, startRay: Ray, fine: boolean, gesture: string) => void;
+  /** The pointer now looks along `ray`; it started along `startRay`. One gesture a drag. */
+  readonly onDrag: (ray: Ray, startRay: Ray, fine: boolean, gesture: Gesture) => void;
   readonly onEnd?: () => void;
   readonly onPress?: () => void;
-  /** Arrow keys: a step right or left, up or down. One gesture name a burst of presses. */
-  readonly onNudge?: (right: number, up: number, fine: boolean, gesture: string) => void;
+  /** Arrow keys: a step right or left, up or down. One gesture a burst of presses. */
+  readonly onNudge?: (right: number, up: number, fine: boolean, gesture: Gesture) => void;
   /** Delete or Backspace while it has the focus. */
   readonly onRemove?: () => void;
 }
@@ -40,20 +41,19 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowDown: [0, -1],
 };
 const MOVED_PX = 3;
-let gestureCount = 0;
 
 interface Drag {
   readonly ray: Ray;
   readonly x: number;
   readonly y: number;
-  readonly gesture: string;
+  readonly gesture: Gesture;
   readonly moved: boolean;
 }
 
 export function DragHandle(props: DragHandleProps): ReactElement {
   const { label, className, stage, children, onStart, onDrag, onPress, onNudge, onRemove } = props;
   const drag = useRef<Drag | null>(null);
-  const bursts = useRef<Burst | null>(null);
+  const keys = useKeyGesture();
   const [pulling, setPulling] = useState(false);
   const onEnd = useRef(props.onEnd);
   useEffect(() => {
@@ -70,7 +70,7 @@ export function DragHandle(props: DragHandleProps): ReactElement {
       event.stopImmediatePropagation();
       drag.current = null;
       setPulling(false);
-      useSession.getState().takeBack(going.gesture);
+      going.gesture.takeBack();
       onEnd.current?.();
     };
     window.addEventListener('keydown', onEscape, true);
@@ -80,12 +80,11 @@ export function DragHandle(props: DragHandleProps): ReactElement {
   const onPointerDown = (event: PointerEvent<HTMLButtonElement>): void => {
     if (!stage.current || event.button !== 0) return;
     event.currentTarget.setPointerCapture(event.pointerId);
-    gestureCount += 1;
     drag.current = {
       ray: rayThrough(stage.current, event.clientX, event.clientY).clone(),
       x: event.clientX,
       y: event.clientY,
-      gesture: `drag-${gestureCount}`,
+      gesture: useSession.getState().begin(),
       moved: false,
     };
   };
@@ -108,6 +107,7 @@ export function DragHandle(props: DragHandleProps): ReactElement {
     drag.current = null;
     setPulling(false);
     if (!going) return;
+    going.gesture.end();
     if (going.moved) onEnd.current?.();
     else onPress?.();
   };
@@ -116,8 +116,7 @@ export function DragHandle(props: DragHandleProps): ReactElement {
     const arrow = ARROWS[event.key];
     if (arrow && onNudge) {
       event.preventDefault();
-      bursts.current ??= startBursts();
-      onNudge(arrow[0], arrow[1], event.shiftKey, bursts.current.press());
+      onNudge(arrow[0], arrow[1], event.shiftKey, keys.press());
     }
     if (event.key === 'Enter' || event.key === ' ') {
       event.preventDefault();
@@ -140,6 +139,7 @@ export function DragHandle(props: DragHandleProps): ReactElement {
       onPointerUp={onPointerUp}
       onPointerCancel={onPointerUp}
       onKeyDown={onKeyDown}
+      onBlur={keys.end}
     >
       {children}
     </button>

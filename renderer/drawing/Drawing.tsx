@@ -52,7 +52,6 @@ export function Drawing({ painting, layer: added }: DrawingProps): ReactElement 
   const layer = useRef<HTMLDivElement>(null);
   const frame = useRef<HTMLDivElement>(null);
   const stage = useRef<Stage | null>(null);
-  const started = useRef(project);
   const eye = useRef<((move: EyeMove) => void) | null>(null);
   const { size } = project.room;
 
@@ -73,7 +72,6 @@ export function Drawing({ painting, layer: added }: DrawingProps): ReactElement 
     place,
     change: session.change,
     hold,
-    started,
   };
   const measured = placeDimensions(project, thing, view);
   const measuredStrokes = measured.flatMap((dimension) => placeStrokes(dimension, view));

@@ -4,13 +4,14 @@ import { useRef, useState, type ReactElement } from 'react';
 import { formatLength } from '../../core/quantity/length';
 import { LengthField, type LengthFieldProps } from '../kit/controls/LengthField';
 import { useSession } from '../state/session';
+import type { Gesture } from '../state/gesture';
 
 export interface TypedFigureProps extends Pick<
   LengthFieldProps,
   'label' | 'valueM' | 'lowM' | 'highM' | 'kind'
 > {
   readonly className: string;
-  readonly onChange: (valueM: number, gesture: string | null) => void;
+  readonly onChange: (valueM: number, gesture: Gesture | null) => void;
 }
 
 export function TypedFigure(props: TypedFigureProps): ReactElement {

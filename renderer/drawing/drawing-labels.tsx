@@ -8,10 +8,11 @@ import { DimensionFigure, SIDE_NAMES } from './DimensionFigure';
 import { middleOf, rowLabelWish, screenLabelWish } from '../../core/drawing/label-places';
 import type { DimensionLine } from './dimension-lines';
 import { DragHandle } from './DragHandle';
-import { clamp, isMarked, takeHold, type LabelContext } from './label-context';
+import { clamp, isMarked, type LabelContext } from './label-context';
 import type { PlacedLabel } from './Labels';
 import { speakerLabel } from './speaker-labels';
 import { alongAxis } from './stage';
+import type { Gesture } from '../state/gesture';
 
 const AXES: Readonly<Record<Side, 0 | 1 | 2>> = { width: 0, length: 1, height: 2 };
 
@@ -25,11 +26,11 @@ export function drawingLabels(context: LabelContext): readonly PlacedLabel[] {
 }
 
 function sideLabels(context: LabelContext, dimension: DimensionLine): readonly PlacedLabel[] {
-  const { project, units, stage, change, hold, started, place } = context;
+  const { project, units, stage, change, hold, place } = context;
   const { side, from, to } = dimension;
   const axis = AXES[side];
   const { size } = project.room;
-  const resize = (value: number, gesture: string): void =>
+  const resize = (value: number, gesture: Gesture): void =>
     change({ kind: 'size', size: { ...size, [side]: clamp(value, SIZE_LIMITS_M[side]) } }, gesture);
   return [
     {
@@ -45,13 +46,13 @@ function sideLabels(context: LabelContext, dimension: DimensionLine): readonly P
           className={`grip grip-${side}`}
           label={`Drag to change the ${side}; arrow keys step`}
           stage={stage}
-          onStart={takeHold(context)}
+          onStart={() => hold(true)}
           onEnd={() => hold(false)}
           onDrag={(ray, startRay, fine, gesture) => {
             const now = alongAxis(ray, to, axis);
             const then = alongAxis(startRay, to, axis);
             if (now === null || then === null) return;
-            const wanted = started.current.room.size[side] + now - then;
+            const wanted = gesture.base.room.size[side] + now - then;
             resize(snapLength(wanted, carpenterStepM(units, fine)), gesture);
           }}
           onNudge={(right, up, fine, gesture) => {
@@ -68,7 +69,7 @@ function sideLabels(context: LabelContext, dimension: DimensionLine): readonly P
 }
 
 function rowLabels(context: LabelContext): readonly PlacedLabel[] {
-  const { project, units, view, stage, change, hold, started, session } = context;
+  const { project, units, view, stage, change, hold, session } = context;
   const { size } = project.room;
   return project.seating.rows.flatMap((row, i): readonly PlacedLabel[] => {
     const wish = rowLabelWish(project, row, view);
@@ -76,7 +77,7 @@ function rowLabels(context: LabelContext): readonly PlacedLabel[] {
     const { at } = wish;
     const thing = { kind: 'row', row: row.id } as const;
     const marked = isMarked(context, thing);
-    const moveTo = (y: number, gesture: string): void =>
+    const moveTo = (y: number, gesture: Gesture): void =>
       change({ kind: 'row', id: row.id, change: { y: clamp(y, [0, size.length]) } }, gesture);
     return [
       {
@@ -88,7 +89,7 @@ function rowLabels(context: LabelContext): readonly PlacedLabel[] {
             label={`Row ${i + 1}, ears ${formatLength(row.y, units)} from the screen wall: drag, or arrow keys`}
             stage={stage}
             onStart={() => {
-              takeHold(context)();
+              hold(true);
               session.select(thing);
             }}
             onEnd={() => hold(false)}
@@ -96,7 +97,7 @@ function rowLabels(context: LabelContext): readonly PlacedLabel[] {
             onDrag={(ray, startRay, fine, gesture) => {
               const now = alongAxis(ray, at, 1);
               const then = alongAxis(startRay, at, 1);
-              const start = started.current.seating.rows.find((r) => r.id === row.id)?.y;
+              const start = gesture.base.seating.rows.find((r) => r.id === row.id)?.y;
               if (now === null || then === null || start === undefined) return;
               moveTo(snapLength(start + now - then, carpenterStepM(units, fine)), gesture);
             }}

@@ -20,6 +20,7 @@ import {
 import type { Session, View } from '../state/session';
 import type { DimensionLine } from './dimension-lines';
 import { onPlane, type Stage } from './stage';
+import type { Gesture } from '../state/gesture';
 
 export interface LabelContext {
   /** The window as it is: what is chosen, and how to choose. */
@@ -34,10 +35,8 @@ export interface LabelContext {
   readonly stage: RefObject<Stage | null>;
   /** What the open finding speaks of. */
   readonly place: FindingPlace | null;
-  readonly change: (edit: Edit, gesture?: string | null) => void;
+  readonly change: (edit: Edit, gesture?: Gesture | null) => void;
   readonly hold: (held: boolean) => void;
-  /** The project as it was when the drag under way began. */
-  readonly started: { current: Project };
 }
 
 export const clamp = (value: number, [low, high]: readonly [number, number]): number =>
@@ -47,14 +46,6 @@ export const clamp = (value: number, [low, high]: readonly [number, number]): nu
 export function isMarked({ session, place }: LabelContext, thing: Selected): boolean {
   if (selectedId(session.selected, thing.kind) === idOf(thing)) return true;
   return place !== null && isThing(place) && isSameThing(place, thing);
-}
-
-/** Take hold: the drag measures from the room as it is now. */
-export function takeHold({ hold, started, project }: LabelContext): () => void {
-  return () => {
-    started.current = project;
-    hold(true);
-  };
 }
 
 /** The axis that the eye looks along: things are dragged level in the room and plan, upright in sections. */

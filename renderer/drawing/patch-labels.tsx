@@ -45,7 +45,7 @@ export function patchLabels(
 }
 
 function tag(context: LabelContext, patch: Patch): readonly PlacedLabel[] {
-  const { project, units, stage, hold, started, view, session } = context;
+  const { project, units, stage, hold, view, session } = context;
   const thing = { kind: 'patch', id: patch.id } as const;
   const at = onFace(project.room, patch.face, patchMiddle(patch));
   if (!at) return [];
@@ -65,7 +65,6 @@ function tag(context: LabelContext, patch: Patch): readonly PlacedLabel[] {
           label={`${patch.id}, ${faceName(patch.face)}: drag to move, arrow keys step`}
           stage={stage}
           onStart={() => {
-            started.current = project;
             hold(true);
             session.select(thing);
           }}
@@ -73,7 +72,7 @@ function tag(context: LabelContext, patch: Patch): readonly PlacedLabel[] {
           onPress={() => session.toggle(thing)}
           onRemove={() => removeThing({ kind: 'patch', id: patch.id })}
           onDrag={(ray, startRay, fine, gesture) => {
-            const from = started.current.room.patches.find(({ id }) => id === patch.id);
+            const from = gesture.base.room.patches.find(({ id }) => id === patch.id);
             const moved = from && dragged(context, from, ray, startRay, fine);
             if (moved) changePatch(moved, what, gesture);
           }}
@@ -199,7 +198,7 @@ const EDGE_WORDS: readonly (readonly [string, string])[] = [
 ];
 
 function grip(context: LabelContext, patch: Patch, edge: Edge): readonly PlacedLabel[] {
-  const { project, units, stage, hold, started, view } = context;
+  const { project, units, stage, hold, view } = context;
   const side = patchSide(patch.face);
   const along = edge === 0 || edge === 2 ? 0 : 1;
   const axis = faceAxes(side)[along];
@@ -225,13 +224,12 @@ function grip(context: LabelContext, patch: Patch, edge: Edge): readonly PlacedL
           label={`${patch.id}, ${EDGE_WORDS[axis]?.[edge < 2 ? 0 : 1] ?? 'edge'}: drag to change its size, arrow keys step`}
           stage={stage}
           onStart={() => {
-            started.current = project;
             hold(true);
           }}
           onEnd={() => hold(false)}
           onRemove={() => removeThing({ kind: 'patch', id: patch.id })}
           onDrag={(ray, startRay, fine, gesture) => {
-            const from = started.current.room.patches.find(({ id }) => id === patch.id);
+            const from = gesture.base.room.patches.find(({ id }) => id === patch.id);
             const now = alongAxis(ray, at, axis);
             const then = alongAxis(startRay, at, axis);
             if (!from || now === null || then === null) return;

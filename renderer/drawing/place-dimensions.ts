@@ -15,6 +15,7 @@ import { changeFittings, withSolid } from '../state/change-fittings';
 import { changePatch } from '../state/change-patches';
 import { idOf, type Selected } from '../state/selection';
 import { useSession, type View } from '../state/session';
+import type { Gesture } from '../state/gesture';
 
 export interface PlaceDimension {
   readonly axis: Axis;
@@ -26,7 +27,7 @@ export interface PlaceDimension {
   readonly valueM: number;
   readonly lowM: number;
   readonly highM: number;
-  readonly set: (valueM: number, gesture: string | null) => void;
+  readonly set: (valueM: number, gesture: Gesture | null) => void;
 }
 
 /** What is measured in each view: along the page, and up it. */
@@ -69,7 +70,7 @@ function measuredThing(project: Project, thing: Selected): Measured | null {
   const far = farCorner(room.size);
   const { change } = useSession.getState();
   /** What is moved as a whole by its place. */
-  const movable = (name: string, at: Point, put: (to: Point, gesture: string | null) => void) => {
+  const movable = (name: string, at: Point, put: (to: Point, gesture: Gesture | null) => void) => {
     const along = (axis: Axis): Measured['figures'][Axis] => ({
       lowM: 0,
       highM: far[axis],
@@ -95,7 +96,7 @@ function measuredThing(project: Project, thing: Selected): Measured | null {
             {
               lowM,
               highM,
-              set: (valueM: number, gesture: string | null) =>
+              set: (valueM: number, gesture: Gesture | null) =>
                 void changeFittings(withSolid(room.solids, set(valueM)), id, gesture),
             },
           ]),
@@ -168,7 +169,7 @@ function measuredPatch({ room }: Project, patch: Patch): Measured | null {
   const at: [number, number, number] = [plane.at, plane.at, plane.at];
   at[u] = u0;
   at[v] = v0;
-  const move = (du: number, dv: number, gesture: string | null): void => {
+  const move = (du: number, dv: number, gesture: Gesture | null): void => {
     const [a, b, c, d] = [u0 + du, v0 + dv, u1 + du, v1 + dv].map(roundLength);
     const rect = [a ?? 0, b ?? 0, c ?? 0, d ?? 0] as const;
     changePatch({ ...patch, rect }, `place of ${patch.id}`, gesture);
@@ -177,8 +178,8 @@ function measuredPatch({ room }: Project, patch: Patch): Measured | null {
     name: patch.id,
     at,
     figures: {
-      [u]: { lowM: 0, highM: far[u], set: (to: number, g: string | null) => move(to - u0, 0, g) },
-      [v]: { lowM: 0, highM: far[v], set: (to: number, g: string | null) => move(0, to - v0, g) },
+      [u]: { lowM: 0, highM: far[u], set: (to: number, g: Gesture | null) => move(to - u0, 0, g) },
+      [v]: { lowM: 0, highM: far[v], set: (to: number, g: Gesture | null) => move(0, to - v0, g) },
     },
   };
 }

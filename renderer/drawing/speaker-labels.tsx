@@ -6,14 +6,7 @@ import { speakerBox } from '../../core/speakers/box';
 import { WALL_CLEARANCE_M } from '../../core/speakers/nominal-place';
 import { speakerSign } from './speaker-sign';
 import { DragHandle } from './DragHandle';
-import {
-  DRAG_NORMAL,
-  dragPlace,
-  isMarked,
-  nudged,
-  takeHold,
-  type LabelContext,
-} from './label-context';
+import { DRAG_NORMAL, dragPlace, isMarked, nudged, type LabelContext } from './label-context';
 import { besideSpeaker } from '../../core/drawing/label-places';
 import { RANKS } from '../../core/drawing/label-requests';
 import type { PlacedLabel } from './Labels';
@@ -48,7 +41,7 @@ function tagText(short: string, speaker: SpeakerResult | undefined): string {
 
 /** The tag of one loudspeaker: its angle, whether it is within its window, and a handle to drag it. */
 export function speakerLabel(context: LabelContext, label: string): PlacedLabel {
-  const { analysis, stage, change, hold, started, session } = context;
+  const { analysis, stage, change, hold, session } = context;
   const thing = { kind: 'speaker', channel: label } as const;
   const speaker = analysis.speakers.find((candidate) => candidate.channel === label);
   const known = analysis.layout?.channels.find((candidate) => candidate.label === label);
@@ -69,13 +62,13 @@ export function speakerLabel(context: LabelContext, label: string): PlacedLabel 
         label={`${tagText(known?.short ?? label, speaker)}: ${name}, angle to the side (azimuth) ${speaker?.azimuthDeg.toFixed(1) ?? ''}, height angle (elevation) ${speaker?.elevationDeg.toFixed(1) ?? ''} degrees, ${inRange ? 'within' : 'outside'} its window: drag, or arrow keys`}
         stage={stage}
         onStart={() => {
-          takeHold(context)();
+          hold(true);
           session.select(thing);
         }}
         onEnd={() => hold(false)}
         onPress={() => session.select(thing)}
         onDrag={(ray, startRay, fine, gesture) => {
-          const start = started.current.speakers.placed.find((s) => s.channel === label)?.position;
+          const start = gesture.base.speakers.placed.find((s) => s.channel === label)?.position;
           const to = start ? dragPlace(context, start, ray, startRay, fine) : null;
           if (to) {
             const at = fine ? to : againstWall(to, label, context);

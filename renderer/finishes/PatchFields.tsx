@@ -22,6 +22,7 @@ import { FinishField } from './FinishField';
 import type { FinishSpot } from './finish-list';
 import { useProject } from '../state/session';
 import { faceLabel } from './face-label';
+import type { Gesture } from '../state/gesture';
 
 const FROM: Readonly<Record<Axis, string>> = {
   0: 'from the left wall',
@@ -40,7 +41,7 @@ const LEAST_M = 0.01;
 
 export interface PatchFieldsProps {
   readonly patch: Patch;
-  readonly onChange: (patch: Patch, what: string, gesture: string | null) => void;
+  readonly onChange: (patch: Patch, what: string, gesture: Gesture | null) => void;
   readonly onRemove: () => void;
 }
 
@@ -57,9 +58,9 @@ export function PatchFields(props: PatchFieldsProps): ReactElement {
   const [u0, v0, u1, v1] = patch.rect;
   const far = farCorner(room.size);
   const size = (name: string): string => `size of ${name}`;
-  const rect = (next: Patch['rect'], what: string, gesture: string | null): void =>
+  const rect = (next: Patch['rect'], what: string, gesture: Gesture | null): void =>
     onChange({ ...patch, rect: next.map(roundLength) as unknown as Patch['rect'] }, what, gesture);
-  const move = (to: readonly [number, number], gesture: string | null): void =>
+  const move = (to: readonly [number, number], gesture: Gesture | null): void =>
     rect([to[0], to[1], to[0] + (u1 - u0), to[1] + (v1 - v0)], `place of ${patch.id}`, gesture);
   const toFace = (face: string): void => {
     const moved = { ...patch, face };

@@ -11,6 +11,7 @@ import { useProject, useSelected, useSession } from '../state/session';
 import { FoldGroup } from '../kit/controls/FoldGroup';
 import { PatchFields } from './PatchFields';
 import { patchPresets, presetPatch } from './patch-presets';
+import type { Gesture } from '../state/gesture';
 
 const TITLES = {
   building: 'Doors, windows, passages',
@@ -26,7 +27,7 @@ export function PatchList({ of }: { readonly of: keyof typeof TITLES }): ReactEl
   const { patches } = project.room;
   const listed = of === 'treatment' ? patches : patches.filter(isOpening);
   const chosen = listed.find((patch) => patch.id === chosenId);
-  const set = (next: readonly Patch[], what: string, gesture: string | null = null): void =>
+  const set = (next: readonly Patch[], what: string, gesture: Gesture | null = null): void =>
     change({ kind: 'patches', patches: next, what }, gesture);
   return (
     <FoldGroup title={TITLES[of]} tally={listed.length === 0 ? 'none' : String(listed.length)}>

@@ -1,30 +1,34 @@
 /**
- * Gesture names for keys: presses that follow each other at once are one step of the history, as a
- * drag is; a press after a pause begins another.
+ * Gestures of keys: presses that follow each other at once are one gesture, as a drag is. It ends with a
+ * pause, and when the focus leaves what the keys moved.
  */
+
+import type { Gesture } from './gesture';
 
 /** A pause longer than this ends a burst, ms. */
 export const BURST_MS = 1000;
 
-let count = 0;
-
 export interface Burst {
-  /** Gesture of a press now; `nowMs` on any clock that does not jump. */
-  readonly press: (nowMs?: number) => string;
+  /** The gesture of a press now; `nowMs` on any clock that does not jump. */
+  readonly press: (nowMs?: number) => Gesture;
+  readonly end: () => void;
 }
 
-/** The bursts of one handle or field. */
-export function startBursts(): Burst {
+/** The bursts of one handle or field; `begin` starts a gesture. */
+export function startBursts(begin: () => Gesture): Burst {
   let lastMs = -Infinity;
-  let gesture = '';
+  let going: Gesture | null = null;
+  const end = (): void => {
+    going?.end();
+    going = null;
+  };
   return {
     press: (nowMs = performance.now()) => {
-      if (nowMs - lastMs > BURST_MS) {
-        count += 1;
-        gesture = `keys-${count}`;
-      }
+      if (nowMs - lastMs > BURST_MS) end();
       lastMs = nowMs;
-      return gesture;
+      going ??= begin();
+      return going;
     },
+    end,
   };
 }

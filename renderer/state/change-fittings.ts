@@ -3,12 +3,13 @@
 import { fittingsRefusal } from '../../core/room/connected';
 import type { Solid } from '../../core/room/project';
 import { projectOf, useSession } from './session';
+import type { Gesture } from './gesture';
 
 /** Put `solids` in place of the present ones; `what` names the step. False where that is refused. */
 export function changeFittings(
   solids: readonly Solid[],
   what: string,
-  gesture: string | null = null,
+  gesture: Gesture | null = null,
 ): boolean {
   const session = useSession.getState();
   const { room } = projectOf(session);

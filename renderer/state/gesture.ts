@@ -5,6 +5,17 @@
  */
 
 import type { Edit } from '../../core/room/edits';
+import type { Project } from '../../core/room/project';
+
+/** A change that goes on for a while: a drag, or presses of a key. Its changes are one step. */
+export interface Gesture {
+  /** The room that it started from: its edits say where it has got to since. */
+  readonly base: Project;
+  /** It is given up: room and history are as they were before it. */
+  readonly takeBack: () => void;
+  /** It is over: what is changed next is another step. */
+  readonly end: () => void;
+}
 
 /** The edits that a gesture stands for, once `edit` has come to those of before. */
 export function gestureEdits(before: readonly Edit[], edit: Edit): readonly Edit[] {

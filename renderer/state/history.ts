@@ -3,11 +3,14 @@
  * change) and the name of what led to it. Changes of one gesture, a drag say, are one step.
  */
 
+/** Tells a gesture from every other: the same key is the same gesture. */
+export type GestureKey = object | string;
+
 export interface Step<S> {
   readonly state: S;
   /** What the step did, as a noun: undo says it. Empty for the first. */
   readonly name: string;
-  readonly gesture: string | null;
+  readonly gesture: GestureKey | null;
   /** What could be redone before the step's gesture began: there again where it is taken back. */
   readonly emptied?: readonly Step<S>[];
 }
@@ -27,7 +30,7 @@ export function record<S>(
   history: History<S>,
   state: S,
   name: string,
-  gesture: string | null = null,
+  gesture: GestureKey | null = null,
 ): History<S> {
   const { past, present, future } = history;
   const goesOn = gesture !== null && gesture === present.gesture;
@@ -54,7 +57,7 @@ export function amendAll<S>(history: History<S>, change: (state: S) => S): Histo
 }
 
 /** What a change of `gesture` starts from: the state before that gesture, else the present one. */
-export function baseOf<S>(history: History<S>, gesture: string | null): S {
+export function baseOf<S>(history: History<S>, gesture: GestureKey | null): S {
   const goesOn = gesture !== null && gesture === history.present.gesture;
   return (goesOn ? history.past.at(-1) : undefined)?.state ?? history.present.state;
 }
@@ -69,8 +72,15 @@ export function dropPresent<S>(history: History<S>): History<S> {
 }
 
 /** The history as it was before `gesture` began; the same where the present step is of another. */
-export function takeBack<S>(history: History<S>, gesture: string): History<S> {
+export function takeBack<S>(history: History<S>, gesture: GestureKey): History<S> {
   return history.present.gesture === gesture ? dropPresent(history) : history;
+}
+
+/** The history with `gesture` over, where the present step is of it: the next change is another step. */
+export function endGesture<S>(history: History<S>, gesture: GestureKey): History<S> {
+  return history.present.gesture === gesture
+    ? { ...history, present: settled(history.present) }
+    : history;
 }
 
 /** A history that begins one named step back. */

@@ -13,7 +13,7 @@ import { readBack } from '../../core/room/read-back';
 import type { Layout } from '../../core/speakers/layouts';
 import { exampleRoom } from './examples';
 import { faultLines } from './fault-lines';
-import { asOne, gestureEdits } from './gesture';
+import { asOne, gestureEdits, type Gesture } from './gesture';
 import * as history from './history';
 import { keepPreferences, readPreferences, showAppearance, type Appearance } from './preferences';
 import {
@@ -70,14 +70,14 @@ export interface Session {
   readonly bandHz: OctaveHz;
   readonly notice: Notice | null;
   /** Change the room; edits of one gesture are one step of the history. */
-  readonly change: (edit: Edit, gesture?: string | null) => void;
+  readonly change: (edit: Edit, gesture?: Gesture | null) => void;
+  /** A gesture begins with the room as it is. */
+  readonly begin: () => Gesture;
   readonly load: (work: DocumentState, name: string) => void;
   /** Recovery at start: the room, and the unsaved one that it had replaced, for undo. */
   readonly restore: (work: DocumentState, before: DocumentState | null) => void;
   /** The file that the room of `old` has now been saved to; the present room's where it is not given. */
   readonly markSaved: (file: FileState, old?: FileState) => void;
-  /** Room and history as they were before `gesture`: it is given up half way. */
-  readonly takeBack: (gesture: string) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly setUnits: (units: LengthUnits) => void;
@@ -167,6 +167,21 @@ export const useSession = create<Session>((set, get) => {
       going = edits;
       show(history.record(work, { project: next, file }, nameOf(whole), gesture));
     },
+    begin: () => {
+      const gesture: Gesture = {
+        // Kept by the history alone, so that a drag can't measure from another room than its edits do.
+        get base() {
+          return history.baseOf(get().work, gesture).project;
+        },
+        takeBack: () => show(history.takeBack(get().work, gesture)),
+        end: () => {
+          const { work } = get();
+          const ended = history.endGesture(work, gesture);
+          if (ended !== work) set({ work: ended });
+        },
+      };
+      return gesture;
+    },
     load: (state, name) => {
       show(history.record(get().work, opened(state), name));
     },
@@ -187,7 +202,6 @@ export const useSession = create<Session>((set, get) => {
         ),
       });
     },
-    takeBack: (gesture) => show(history.takeBack(get().work, gesture)),
     undo: () => show(history.undo(get().work)),
     redo: () => show(history.redo(get().work)),
     setUnits: (units) => {

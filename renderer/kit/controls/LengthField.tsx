@@ -1,13 +1,14 @@
 /** A length as a builder types it; arrow keys move by the carpenter's step. */
 
-import { useRef, type ReactElement } from 'react';
+import type { ReactElement } from 'react';
 import { carpenterStepM, snapLength } from '../../../core/quantity/carpenter-step';
 import { formatLength, type LengthKind } from '../../../core/quantity/length';
 import { measuresIn } from '../../../core/quantity/measures';
-import { startBursts, type Burst } from '../../state/burst';
 import { useSession } from '../../state/session';
+import { useKeyGesture } from './use-key-gesture';
 import { typedLength } from './typed-length';
 import { TypedField, type Remark } from './TypedField';
+import type { Gesture } from '../../state/gesture';
 
 export interface LengthFieldProps {
   readonly label: string;
@@ -17,7 +18,7 @@ export interface LengthFieldProps {
   /** What is measured: a bare number is feet for the room itself, inches for any part of it. */
   readonly kind?: Exclude<LengthKind, 'fine'>;
   /** `isDoubtful` where the field asks whether the number was meant in another unit. */
-  readonly onChange: (valueM: number, gesture: string | null, isDoubtful: boolean) => void;
+  readonly onChange: (valueM: number, gesture: Gesture | null, isDoubtful: boolean) => void;
   readonly size?: 'large' | 'small';
   /** Shown instead of the label where the place is tight; the label still names the field. */
   readonly shortLabel?: string;
@@ -27,7 +28,7 @@ export function LengthField(props: LengthFieldProps): ReactElement {
   const { label, valueM, lowM, highM, onChange, size = 'small', shortLabel } = props;
   const { kind = 'part' } = props;
   const units = useSession((session) => session.units);
-  const bursts = useRef<Burst | null>(null);
+  const keys = useKeyGesture();
 
   const take = (text: string): Remark | null => {
     const typed = typedLength(text, { label, lowM, highM, units, kind });
@@ -49,8 +50,7 @@ export function LengthField(props: LengthFieldProps): ReactElement {
   const step = (direction: 1 | -1, fine: boolean): void => {
     const stepM = carpenterStepM(units, fine);
     const next = snapLength(valueM + direction * stepM, stepM);
-    bursts.current ??= startBursts();
-    if (next >= lowM && next <= highM) onChange(next, bursts.current.press(), false);
+    if (next >= lowM && next <= highM) onChange(next, keys.press(), false);
   };
 
   return (
@@ -74,6 +74,7 @@ export function LengthField(props: LengthFieldProps): ReactElement {
       }
       onTake={take}
       onStep={step}
+      onLeave={keys.end}
     />
   );
 }

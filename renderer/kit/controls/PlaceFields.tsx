@@ -3,6 +3,7 @@
 import type { ReactElement } from 'react';
 import type { Point, ShellSize } from '../../../core/room/project';
 import { LengthField } from './LengthField';
+import type { Gesture } from '../../state/gesture';
 
 export interface PlaceFieldsProps {
   /** Of whose place it is, for a screen reader. */
@@ -11,7 +12,7 @@ export interface PlaceFieldsProps {
   readonly size: ShellSize;
   /** To which point of it the places are measured, for example `the middle of the box`. */
   readonly measuredTo: string;
-  readonly onChange: (position: Point, gesture: string | null) => void;
+  readonly onChange: (position: Point, gesture: Gesture | null) => void;
 }
 
 const FIELDS = [

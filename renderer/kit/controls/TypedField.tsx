@@ -32,12 +32,14 @@ export interface TypedFieldProps {
   /** Take what was typed; a sentence where it cannot be taken, a remark where there is more to say. */
   readonly onTake: (text: string) => string | Remark | null;
   readonly onFocus?: () => void;
+  /** The focus has left it, and what was typed is taken. */
+  readonly onLeave?: () => void;
   /** Up or down arrow; Shift for finer. */
   readonly onStep?: (direction: 1 | -1, fine: boolean) => void;
 }
 
 export function TypedField(props: TypedFieldProps): ReactElement {
-  const { label, className, shown, inputMode, onTake, onFocus, onStep } = props;
+  const { label, className, shown, inputMode, onTake, onFocus, onLeave, onStep } = props;
   const [typed, setTyped] = useState<string | null>(null);
   const [remark, setRemark] = useState<Remark | null>(null);
   const id = useId();
@@ -92,6 +94,7 @@ export function TypedField(props: TypedFieldProps): ReactElement {
         onKeyDown={onKeyDown}
         onBlur={(event) => {
           if (typed !== null) take(event.currentTarget.value);
+          onLeave?.();
         }}
       />
       {remark === null ? null : <RemarkBox id={`${id}-remark`} remark={remark} onDone={reset} />}

@@ -10,24 +10,24 @@ import {
   dragPlace,
   isMarked,
   nudged,
-  takeHold,
   type LabelContext,
 } from '../../drawing/label-context';
 import { RANKS } from '../../../core/drawing/label-requests';
 import type { PlacedLabel } from '../../drawing/Labels';
+import type { Gesture } from '../../state/gesture';
 
 export function subwooferLabels(context: LabelContext): readonly PlacedLabel[] {
   return context.project.speakers.subwoofers.map((sub) => tag(context, sub));
 }
 
 function tag(context: LabelContext, sub: Subwoofer): PlacedLabel {
-  const { units, stage, change, hold, started, session } = context;
+  const { units, stage, change, hold, session } = context;
   const thing = { kind: 'subwoofer', id: sub.id } as const;
   const marked = isMarked(context, thing);
   const [x, y, z] = sub.position;
   // Along the floor it climbs stages and risers, and comes down again.
   const level = DRAG_NORMAL[context.view] === 2;
-  const moveTo = (position: Point, gesture: string): void =>
+  const moveTo = (position: Point, gesture: Gesture): void =>
     change({ kind: 'subwoofer', id: sub.id, position }, gesture);
   return {
     key: `subwoofer-${sub.id}`,
@@ -40,16 +40,16 @@ function tag(context: LabelContext, sub: Subwoofer): PlacedLabel {
         label={`Subwoofer ${sub.id}, ${formatLength(x, units)} from the left wall, ${formatLength(y, units)} from the screen wall, ${formatLength(z, units)} up: drag, or arrow keys`}
         stage={stage}
         onStart={() => {
-          takeHold(context)();
+          hold(true);
           session.select(thing);
         }}
         onEnd={() => hold(false)}
         onRemove={() => removeThing(thing)}
         onPress={() => session.select(thing)}
         onDrag={(ray, startRay, fine, gesture) => {
-          const start = started.current.speakers.subwoofers.find((s) => s.id === sub.id)?.position;
+          const start = gesture.base.speakers.subwoofers.find((s) => s.id === sub.id)?.position;
           const to = start ? dragPlace(context, start, ray, startRay, fine) : null;
-          if (start && to) moveTo(level ? carried(started.current, start, to) : to, gesture);
+          if (start && to) moveTo(level ? carried(gesture.base, start, to) : to, gesture);
         }}
         onNudge={(right, up, fine, gesture) => {
           const to = nudged(sub.position, context, right, up, fine);

@@ -22,6 +22,7 @@ import { useAnalysis, useProject, useSelected, useSession, useShown } from '../.
 import { PatchList } from '../../finishes/PatchList';
 import { FinishField } from '../../finishes/FinishField';
 import type { FinishSpot } from '../../finishes/finish-list';
+import type { Gesture } from '../../state/gesture';
 
 export function FittingsInputs(): ReactElement {
   const project = useProject();
@@ -98,7 +99,7 @@ function LimitChoice(): ReactElement {
 function FittingFields({ solid }: { readonly solid: Solid }): ReactElement {
   const project = useProject();
   const { solids, size } = project.room;
-  const change = (next: Solid, gesture: string | null): boolean =>
+  const change = (next: Solid, gesture: Gesture | null): boolean =>
     changeFittings(withSolid(solids, next), `${solid.id}`, gesture);
 
   const spot = useMemo<FinishSpot>(() => ({ kind: 'solid', id: solid.id }), [solid.id]);

@@ -16,6 +16,7 @@ import { DRAG_NORMAL, isMarked, NUDGE_AXES, type LabelContext } from '../../draw
 import { RANKS } from '../../../core/drawing/label-requests';
 import type { PlacedLabel } from '../../drawing/Labels';
 import { alongAxis, onPlane } from '../../drawing/stage';
+import type { Gesture } from '../../state/gesture';
 
 export function fittingLabels(context: LabelContext): readonly PlacedLabel[] {
   const { solids } = context.project.room;
@@ -27,11 +28,11 @@ export function fittingLabels(context: LabelContext): readonly PlacedLabel[] {
 }
 
 function tag(context: LabelContext, solid: Solid): PlacedLabel {
-  const { project, units, view, stage, hold, started, session } = context;
+  const { project, units, view, stage, hold, session } = context;
   const thing = { kind: 'solid', id: solid.id } as const;
   const marked = isMarked(context, thing);
   const middle = middleOf(solid.min, solid.max);
-  const move = (from: Solid, by: Point, fine: boolean, gesture: string): void => {
+  const move = (from: Solid, by: Point, fine: boolean, gesture: Gesture): void => {
     const moved = movedSolid(from, by, project.room, carpenterStepM(units, fine));
     changeFittings(withSolid(project.room.solids, moved), `place of ${solid.id}`, gesture);
   };
@@ -46,7 +47,6 @@ function tag(context: LabelContext, solid: Solid): PlacedLabel {
         label={`${solid.id}: drag to move, arrow keys step`}
         stage={stage}
         onStart={() => {
-          started.current = project;
           hold(true);
           session.select(thing);
         }}
@@ -54,7 +54,7 @@ function tag(context: LabelContext, solid: Solid): PlacedLabel {
         onRemove={() => removeThing({ kind: 'solid', id: solid.id })}
         onPress={() => session.toggle(thing)}
         onDrag={(ray, startRay, fine, gesture) => {
-          const from = started.current.room.solids.find((known) => known.id === solid.id);
+          const from = gesture.base.room.solids.find((known) => known.id === solid.id);
           if (!from) return;
           const at = middleOf(from.min, from.max);
           const now = onPlane(ray, at, DRAG_NORMAL[view]);
@@ -102,14 +102,14 @@ function isWithin(solid: Solid, { project }: LabelContext): boolean {
 }
 
 function gripsOf(context: LabelContext, solid: Solid): readonly PlacedLabel[] {
-  const { project, units, view, stage, hold, started } = context;
+  const { project, units, view, stage, hold } = context;
   return FACES.filter(
     (face) => view === 'room' || FACE_NORMALS[face].axis !== DRAG_NORMAL[view],
   ).map((face): PlacedLabel => {
     const { axis, side } = FACE_NORMALS[face];
     const at: [number, number, number] = [...middleOf(solid.min, solid.max)];
     at[axis] = side === 1 ? solid.max[axis] : solid.min[axis];
-    const pull = (from: Solid, to: number, fine: boolean, gesture: string): void => {
+    const pull = (from: Solid, to: number, fine: boolean, gesture: Gesture): void => {
       const stepM = carpenterStepM(units, fine);
       const pulled = stretchedSolid(from, axis, side, to, project.room, stepM);
       changeFittings(withSolid(project.room.solids, pulled), `size of ${solid.id}`, gesture);
@@ -125,13 +125,12 @@ function gripsOf(context: LabelContext, solid: Solid): readonly PlacedLabel[] {
           label={`${solid.id}, ${solidSideName(face)}: drag to change its size, arrow keys step`}
           stage={stage}
           onStart={() => {
-            started.current = project;
             hold(true);
           }}
           onEnd={() => hold(false)}
           onRemove={() => removeThing({ kind: 'solid', id: solid.id })}
           onDrag={(ray, startRay, fine, gesture) => {
-            const from = started.current.room.solids.find((known) => known.id === solid.id);
+            const from = gesture.base.room.solids.find((known) => known.id === solid.id);
             const now = alongAxis(ray, at, axis);
             const then = alongAxis(startRay, at, axis);
             if (!from || now === null || then === null) return;

@@ -13,13 +13,13 @@ import { Chart } from '../../kit/chart/Chart';
 import { Plot } from '../../kit/chart/Plot';
 import { usePlotArea } from '../../kit/chart/plot-area';
 import { Failure } from '../../kit/controls/Failure';
+import { useKeyGesture } from '../../kit/controls/use-key-gesture';
+import type { Gesture } from '../../state/gesture';
 import { useAnalysis, useProject, useSession } from '../../state/session';
 import { BayFrame, MAP_MARGINS, MapAxes, PublishedMarks } from './map-frame';
 import { MapShade } from './MapShade';
 import { useProportionMap } from './use-proportion-map';
 import { Term } from '../../glossary/Term';
-
-let gestureCount = 0;
 
 export function ProportionMapChart(): ReactElement {
   const project = useProject();
@@ -33,13 +33,14 @@ export function ProportionMapChart(): ReactElement {
   const { map, progress, failed, retry } = useProportionMap(size.height, air.speedOfSoundMS);
   const { box, ...area } = usePlotArea(MAP_MARGINS);
   const { left, right, top, bottom } = area;
-  const gesture = useRef<string | null>(null);
+  const keys = useKeyGesture();
+  const gesture = useRef<Gesture | null>(null);
   const x = scaleLinear(MAP_RANGE.width, [left, right]);
   const y = scaleLinear(MAP_RANGE.length, [bottom, top]);
   const at = { x: x(size.width / size.height), y: y(size.length / size.height) };
 
-  const moveTo = (width: number, length: number, name: string): void =>
-    change({ kind: 'size', size: buildable(size, width, length, bay) }, name);
+  const moveTo = (width: number, length: number, as: Gesture): void =>
+    change({ kind: 'size', size: buildable(size, width, length, bay) }, as);
 
   const onPointerMove = (event: PointerEvent<SVGSVGElement>): void => {
     if (gesture.current === null) return;
@@ -50,6 +51,7 @@ export function ProportionMapChart(): ReactElement {
   };
 
   const letGo = (): void => {
+    gesture.current?.end();
     gesture.current = null;
     hold(null);
   };
@@ -64,7 +66,7 @@ export function ProportionMapChart(): ReactElement {
     const step = steps[event.key];
     if (!step) return;
     event.preventDefault();
-    moveTo(size.width + step[0] * bay.stepM, size.length + step[1] * bay.stepM, 'map-keys');
+    moveTo(size.width + step[0] * bay.stepM, size.length + step[1] * bay.stepM, keys.press());
   };
 
   return (
@@ -96,8 +98,7 @@ export function ProportionMapChart(): ReactElement {
         describe="Width over height across, length over height up"
         pull={{
           onPointerDown: (event) => {
-            gestureCount += 1;
-            gesture.current = `map-${gestureCount}`;
+            gesture.current = useSession.getState().begin();
             hold(bay);
             event.currentTarget.setPointerCapture(event.pointerId);
             onPointerMove(event);
@@ -118,6 +119,7 @@ export function ProportionMapChart(): ReactElement {
           aria-valuenow={Number((size.width / size.height).toFixed(2))}
           aria-valuetext={`width ${(size.width / size.height).toFixed(2)}, length ${(size.length / size.height).toFixed(2)} times the height`}
           onKeyDown={onKeyDown}
+          onBlur={keys.end}
         >
           <circle cx={at.x} cy={at.y} r={13} fill="transparent" />
           <circle className="map-ring" cx={at.x} cy={at.y} r={7} />

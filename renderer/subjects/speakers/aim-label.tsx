@@ -6,10 +6,11 @@ import { aimVector } from '../../../core/speakers/aim';
 import { directionFrom } from '../../../core/speakers/direction';
 import { DragHandle } from '../../drawing/DragHandle';
 import { AIM_REACH_M } from '../../../core/drawing/loudspeakers';
-import { takeHold, type LabelContext } from '../../drawing/label-context';
+import type { LabelContext } from '../../drawing/label-context';
 import { RANKS } from '../../../core/drawing/label-requests';
 import type { PlacedLabel } from '../../drawing/Labels';
 import { onPlane } from '../../drawing/stage';
+import type { Gesture } from '../../state/gesture';
 
 const NUDGE_DEG = 1;
 const FINE_DEG = 0.1;
@@ -31,7 +32,7 @@ export function aimLabels(context: LabelContext, channel: string | null): readon
   ];
   const now = directionFrom([0, 0, 0], look);
   const tilts = TILTS[view];
-  const set = (azimuthDeg: number, elevationDeg: number, fine: boolean, gesture: string): void => {
+  const set = (azimuthDeg: number, elevationDeg: number, fine: boolean, gesture: Gesture): void => {
     const step = fine ? FINE_DEG : NUDGE_DEG;
     const snap = (deg: number): number => Math.round(Math.round(deg / step) * step * 10) / 10;
     const aim = {
@@ -51,7 +52,7 @@ export function aimLabels(context: LabelContext, channel: string | null): readon
           className="grip aim-grip"
           label={`Aim of ${speaker.channel}, turned ${now.azimuthDeg.toFixed(0)}, tilted ${now.elevationDeg.toFixed(0)} degrees: drag to ${tilts ? 'tilt' : 'turn'} it, or arrow keys`}
           stage={stage}
-          onStart={takeHold(context)}
+          onStart={() => hold(true)}
           onEnd={() => hold(false)}
           onDrag={(ray, _start, fine, gesture) => {
             const to = onPlane(ray, position, tilts ? (view === 'section' ? 0 : 1) : 2);

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import * as history from '../../../renderer/state/history';
+import { bareRoom } from '../../../renderer/state/examples';
+import type { Gesture } from '../../../renderer/state/gesture';
 import { startBursts, BURST_MS } from '../../../renderer/state/burst';
 
 type H = history.History<number>;
@@ -41,13 +43,34 @@ describe('a gesture that is given up', () => {
 });
 
 describe('a burst of key presses', () => {
+  const { project } = bareRoom('metric');
+  const ended: Gesture[] = [];
+  const begin = (): Gesture => {
+    const gesture: Gesture = {
+      base: project,
+      takeBack: () => undefined,
+      end: () => void ended.push(gesture),
+    };
+    return gesture;
+  };
+
   it('is one gesture while the presses follow each other, and ends with a pause', () => {
-    const bursts = startBursts();
+    const bursts = startBursts(begin);
     const first = bursts.press(0);
     expect(bursts.press(BURST_MS)).toBe(first);
     expect(bursts.press(2 * BURST_MS)).toBe(first);
+    expect(ended).not.toContain(first);
     const later = bursts.press(3 * BURST_MS + 1);
     expect(later).not.toBe(first);
-    expect(startBursts().press(0)).not.toBe(later);
+    expect(ended).toContain(first);
+    expect(startBursts(begin).press(0)).not.toBe(later);
+  });
+
+  it('ends when the focus leaves, however soon the next press comes', () => {
+    const bursts = startBursts(begin);
+    const first = bursts.press(0);
+    bursts.end();
+    expect(ended).toContain(first);
+    expect(bursts.press(1)).not.toBe(first);
   });
 });

@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Edit } from '../../../core/room/edits';
 import { openRoom, saveRoom } from '../../../core/room/open-room';
+import type { Gesture } from '../../../renderer/state/gesture';
 import type { Session } from '../../../renderer/state/session';
 import { stubPage } from './support/window-stubs';
 
@@ -13,8 +14,10 @@ async function freshSession(): Promise<() => Session> {
 }
 
 let session: () => Session;
+let gesture: Gesture;
 beforeEach(async () => {
   session = await freshSession();
+  gesture = session().begin();
 });
 
 const project = () => session().work.present.state.project;
@@ -28,8 +31,8 @@ const width = (metres: number): Edit => ({
 
 describe('changes of one gesture', () => {
   it('that speak of different things are both kept, as one step', () => {
-    session().change(cloth, 'press-1');
-    session().change(onBack, 'press-1');
+    session().change(cloth, gesture);
+    session().change(onBack, gesture);
     expect(project().finishesCustom).toContainEqual(finish);
     expect(project().room.finishes.back).toBe('cloth-1');
     expect(openRoom(saveRoom(project()))).toEqual({ ok: true, project: project() });
@@ -40,17 +43,17 @@ describe('changes of one gesture', () => {
 
   it('that speak of the same thing start from the room that the gesture found', () => {
     const before = project();
-    session().change(width(1.5), 'drag-1');
-    session().change(width(3), 'drag-1');
-    session().change(width(before.room.size.width), 'drag-1');
+    session().change(width(1.5), gesture);
+    session().change(width(3), gesture);
+    session().change(width(before.room.size.width), gesture);
     expect(project()).toBe(before);
     expect(session().work.past).toHaveLength(0);
   });
 
   it('keep what another change of the gesture has made when one of them goes on', () => {
-    session().change(onBackWith('panel-12-frame'), 'drag-1');
-    session().change(width(3), 'drag-1');
-    session().change(width(3.5), 'drag-1');
+    session().change(onBackWith('panel-12-frame'), gesture);
+    session().change(width(3), gesture);
+    session().change(width(3.5), gesture);
     expect(project().room.finishes.back).toBe('panel-12-frame');
     expect(project().room.size.width).toBe(3.5);
     expect(session().work.past).toHaveLength(1);
@@ -63,17 +66,56 @@ describe('changes of one gesture', () => {
       what: 'both',
       edits: [onBackWith('panel-12-frame'), width(3)],
     };
-    session().change(both, 'drag-1');
-    session().change(width(3.2), 'drag-1');
+    session().change(both, gesture);
+    session().change(width(3.2), gesture);
     expect(project().room.finishes.back).toBe(back);
     expect(project().room.size.width).toBe(3.2);
   });
 
   it('start anew after undo, and after the gesture has come back to where it began', () => {
-    session().change(onBackWith('panel-12-frame'), 'drag-1');
+    session().change(onBackWith('panel-12-frame'), gesture);
     session().undo();
-    session().change(width(3), 'drag-1');
+    session().change(width(3), gesture);
     expect(project().room.finishes.back).not.toBe('panel-12-frame');
+    expect(session().work.past).toHaveLength(1);
+  });
+});
+
+describe('a gesture', () => {
+  it('knows the room that it began from, wherever it has got to', () => {
+    const before = project();
+    session().change(width(3), gesture);
+    session().change(width(3.5), gesture);
+    expect(gesture.base).toBe(before);
+    gesture.takeBack();
+    expect(project()).toBe(before);
+    expect(session().work.past).toHaveLength(0);
+  });
+
+  it('is one step until it ends, and what comes after is another', () => {
+    session().change(width(3), gesture);
+    gesture.end();
+    session().change(width(3.5), gesture);
+    expect(session().work.past).toHaveLength(2);
+    session().undo();
+    expect(project().room.size.width).toBe(3);
+  });
+
+  it('begins from the present room where undo has gone back under it', () => {
+    const before = project();
+    session().change(width(3));
+    session().change(width(3.5), gesture);
+    session().undo();
+    session().undo();
+    expect(gesture.base).toBe(before);
+  });
+
+  it('of another kind leaves it alone when it ends or is given up', () => {
+    session().change(width(3), gesture);
+    const other = session().begin();
+    other.takeBack();
+    other.end();
+    session().change(width(3.5), gesture);
     expect(session().work.past).toHaveLength(1);
   });
 });
