@@ -28,7 +28,6 @@ import { BrokenWindow } from './app/BrokenWindow';
 import { tellErrors } from './app/tell-errors';
 import { PartBoundary } from './kit/controls/PartBoundary';
 import { followRoom } from './pressure/built-store';
-import { endPaintWithSubject } from './pressure/end-with-subject';
 import { chooseHost } from './host/choose-host';
 import { createDocumentCommands } from './state/document-commands';
 import { useSession } from './state/session';
@@ -41,7 +40,6 @@ void commands.start();
 keepPlaceOnPaper();
 followRoom();
 useSession.getState().setSubject(SUBJECTS[0].id);
-endPaintWithSubject();
 
 const root = document.getElementById('root');
 if (root) {

@@ -10,7 +10,7 @@ import { shadeOf } from './paint-colors';
 const STEPS = 9;
 
 export function PaintKey({ painting }: { readonly painting: ShownPainting }): ReactElement {
-  const choose = usePainted((store) => store.choose);
+  const { choose } = usePainted();
   const view = useSession((session) => session.view);
   return (
     <div className="paint-key" aria-label="Key of the painted pressure">

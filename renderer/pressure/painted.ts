@@ -1,30 +1,23 @@
 /** What is painted in the drawing: one mode, or what the subwoofers make at one frequency. */
 
-import { create } from 'zustand';
 import type { RoomMode } from '../../core/analysis/named-modes';
 import type { ModeOrder } from '../../core/modes/shell-modes';
-import { onOtherRoom } from '../state/session';
+import type { Painted } from '../state/painted';
+import { useSession } from '../state/session';
 
-export type Painted =
-  | {
-      readonly kind: 'mode';
-      /** A mode of the plain shell, or of the room as built. */
-      readonly of: 'shell' | 'built';
-      readonly frequencyHz: number;
-      /** Its name by the shell; null where it is mixed. */
-      readonly order: ModeOrder | null;
-    }
-  | { readonly kind: 'frequency'; readonly frequencyHz: number };
+export type { Painted };
 
-export interface PaintedStore {
+export interface PaintedChoice {
   readonly painted: Painted | null;
   readonly choose: (painted: Painted | null) => void;
 }
 
-export const usePainted = create<PaintedStore>((set) => ({
-  painted: null,
-  choose: (painted) => set({ painted }),
-}));
+/** What is painted, and how to choose it. It goes with the subject that it was chosen in. */
+export function usePainted(): PaintedChoice {
+  const painted = useSession((session) => session.painted);
+  const choose = useSession((session) => session.paint);
+  return { painted, choose };
+}
 
 /** Number of the mode as built that is meant; null where another kind is chosen, or there are none. */
 export function builtMeant(painted: Painted | null, modes: readonly RoomMode[]): number | null {
@@ -56,5 +49,3 @@ export function modeMeant(
   });
   return best;
 }
-
-onOtherRoom(() => usePainted.setState({ painted: null }));

@@ -13,7 +13,7 @@ import { projectOf, useAnalysis, useProject, useSession, type View } from '../st
 import { builtOf, fineOf, shownBuilt, spaceKey, useBuilt, type ShownBuilt } from './built-store';
 import { paintFrequency, paintMode, type Painting } from './painting';
 import { planesIn, planesOf } from './planes';
-import { builtMeant, modeMeant, usePainted, type Painted } from './painted';
+import { builtMeant, modeMeant, type Painted } from './painted';
 
 /** The modes as built of the present room; null where they are not known, or nothing fills the shell. */
 export function useBuiltModes() {
@@ -68,7 +68,7 @@ export interface ShownPainting extends Painting {
 
 /** The painting as `view` shows it; null where nothing is chosen or can be painted. */
 export function usePainting(view: View): ShownPainting | null {
-  const painted = usePainted((store) => store.painted);
+  const painted = useSession((session) => session.painted);
   const ofMode = useModePainting(painted?.kind === 'mode' ? painted : null);
   const ofFrequency = useFrequencyPainting(
     painted?.kind === 'frequency' ? painted.frequencyHz : null,

@@ -15,6 +15,7 @@ import { exampleRoom } from './examples';
 import { faultLines } from './fault-lines';
 import { asOne, gestureEdits, type Gesture } from './gesture';
 import * as history from './history';
+import type { Painted } from './painted';
 import { keepPreferences, readPreferences, showAppearance, type Appearance } from './preferences';
 import {
   isSameThing,
@@ -66,6 +67,8 @@ export interface Session {
   /** Face whose reflection is looked at: of the shell, or `solid-id:face`; null leaves it to the view. */
   readonly face: string | null;
   readonly pointedFace: string | null;
+  /** What is painted in the drawing. */
+  readonly painted: Painted | null;
   /** Octave whose absorption is shown, Hz. */
   readonly bandHz: OctaveHz;
   readonly notice: Notice | null;
@@ -94,6 +97,7 @@ export interface Session {
   readonly pointSeat: (seat: string | null) => void;
   readonly chooseFace: (face: string | null) => void;
   readonly pointFace: (face: string | null) => void;
+  readonly paint: (painted: Painted | null) => void;
   readonly chooseBand: (bandHz: OctaveHz) => void;
   readonly notify: (notice: Notice | null) => void;
 }
@@ -102,15 +106,48 @@ const preferences = readPreferences();
 showAppearance(preferences.appearance);
 const first = exampleRoom('basement-bay', preferences.units);
 
-/** What is chosen is chosen in one room: another has no part of it. */
-const NOTHING_CHOSEN = {
+type Field = {
+  [K in keyof Session]: Session[K] extends (...args: never[]) => unknown ? never : K;
+}[keyof Session];
+
+/**
+ * Whom each field belongs to: the file (with its history, and what follows from it), this person on this
+ * computer, the room that is open (another room has no part of it), or this run of the window.
+ */
+export const BELONGS_TO = {
+  work: 'file',
+  analysis: 'file',
+  units: 'person',
+  appearance: 'person',
+  findingId: 'room',
+  selected: 'room',
+  seat: 'room',
+  pointedSeat: 'room',
+  face: 'room',
+  pointedFace: 'room',
+  painted: 'room',
+  view: 'run',
+  refit: 'run',
+  subject: 'run',
+  shown: 'run',
+  bandHz: 'run',
+  notice: 'run',
+} as const satisfies Readonly<Record<Field, 'file' | 'person' | 'room' | 'run'>>;
+
+type RoomField = {
+  [K in Field]: (typeof BELONGS_TO)[K] extends 'room' ? K : never;
+}[Field];
+
+/** The fields of a room as they are when it is opened; the type asks for every one of them. */
+const FRESH_ROOM = {
   findingId: null,
   selected: [],
   seat: null,
   pointedSeat: null,
   face: null,
   pointedFace: null,
-} satisfies Partial<Session>;
+  painted: null,
+} satisfies Pick<Session, RoomField>;
 
 export const useSession = create<Session>((set, get) => {
   /** The edits of the gesture that the present step belongs to. */
@@ -126,7 +163,7 @@ export const useSession = create<Session>((set, get) => {
     const other = openingOf(before) !== work.present.state.file.opening;
     set({
       work,
-      ...(other ? { ...NOTHING_CHOSEN, refit: before.refit + 1 } : {}),
+      ...(other ? { ...FRESH_ROOM, refit: before.refit + 1 } : {}),
       ...(same ? {} : { analysis: analyze(work.present.state.project, before.units) }),
     });
   };
@@ -139,7 +176,7 @@ export const useSession = create<Session>((set, get) => {
     refit: 0,
     subject: null,
     shown: {},
-    ...NOTHING_CHOSEN,
+    ...FRESH_ROOM,
     bandHz: 500,
     notice: null,
     change: (edit, gesture = null) => {
@@ -215,11 +252,13 @@ export const useSession = create<Session>((set, get) => {
     },
     setView: (view) => set(({ refit }) => ({ view, refit: refit + 1 })),
     setSubject: (subject) =>
-      set(({ selected }) => ({
+      set((now) => ({
         subject,
-        selected: withoutKind(selected, 'row'),
+        selected: withoutKind(now.selected, 'row'),
         pointedSeat: null,
         pointedFace: null,
+        // Paint belongs to the subject that it was asked for in: leaving that takes it off.
+        painted: subject === now.subject ? now.painted : null,
       })),
     show: (pane, what) => set(({ shown }) => ({ shown: { ...shown, [pane]: what } })),
     chooseFinding: (findingId) => set({ findingId }),
@@ -235,6 +274,7 @@ export const useSession = create<Session>((set, get) => {
     pointSeat: (pointedSeat) => set({ pointedSeat }),
     chooseFace: (face) => set({ face }),
     pointFace: (pointedFace) => set({ pointedFace }),
+    paint: (painted) => set({ painted }),
     chooseBand: (bandHz) => set({ bandHz }),
     notify: (notice) => set({ notice }),
   };

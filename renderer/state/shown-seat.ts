@@ -1,25 +1,25 @@
-/** The seat that is looked at: chosen or pointed at, else the reference place. */
+/** The seat that everything is shown of: the one pointed at, else the chosen one, else the reference place. */
 
 import { useMemo } from 'react';
-import { listeningPlaces, referencePlace, type ListeningPlace } from '../../core/room/seats';
 import type { Project } from '../../core/room/project';
+import { listeningPlaces, referencePlace, type ListeningPlace } from '../../core/room/seats';
 import { seatKey } from './seat-names';
-import { useProject, useSession } from './session';
+import { useProject, useSession, type Session } from './session';
 
-/** The place of `key` (`row|seat`) in the room, else the reference place; null where nobody sits. */
-export const placeOf = (project: Project, key: string | null): ListeningPlace | null =>
-  listeningPlaces(project).find((place) => seatKey(place) === key) ?? referencePlace(project);
-
-/** The chosen seat, for what is computed at one seat. */
-export function useLookedAt(): ListeningPlace | null {
-  const project = useProject();
-  const seat = useSession((session) => session.seat);
-  return useMemo(() => placeOf(project, seat), [project, seat]);
+/** Null where nobody sits. A seat that is not in the room is none. */
+export function shownSeat(
+  project: Project,
+  { seat, pointedSeat }: Pick<Session, 'seat' | 'pointedSeat'>,
+): ListeningPlace | null {
+  const places = listeningPlaces(project);
+  const placeOf = (key: string | null): ListeningPlace | undefined =>
+    places.find((place) => seatKey(place) === key);
+  return placeOf(pointedSeat) ?? placeOf(seat) ?? referencePlace(project);
 }
 
-/** The seat that rays are drawn from: the one pointed at, else the reference place. */
-export function useHearingSeat(): ListeningPlace | null {
+export function useShownSeat(): ListeningPlace | null {
   const project = useProject();
-  const pointed = useSession((session) => session.pointedSeat);
-  return useMemo(() => placeOf(project, pointed), [project, pointed]);
+  const seat = useSession((session) => session.seat);
+  const pointedSeat = useSession((session) => session.pointedSeat);
+  return useMemo(() => shownSeat(project, { seat, pointedSeat }), [project, seat, pointedSeat]);
 }

@@ -4,7 +4,7 @@ import type { ReactElement } from 'react';
 import { listeningPlaces } from '../../../core/room/seats';
 import { seatKey, seatOption } from '../../state/seat-names';
 import { useProject, useSession } from '../../state/session';
-import { useLookedAt } from '../../state/shown-seat';
+import { useShownSeat } from '../../state/shown-seat';
 import { SelectField } from './SelectField';
 
 export function SeatChoice({
@@ -14,12 +14,12 @@ export function SeatChoice({
 }): ReactElement | null {
   const project = useProject();
   const chooseSeat = useSession((session) => session.chooseSeat);
-  const lookedAt = useLookedAt();
-  if (!lookedAt) return null;
+  const shown = useShownSeat();
+  if (!shown) return null;
   return (
     <SelectField
       label={label}
-      value={seatKey(lookedAt)}
+      value={seatKey(shown)}
       groups={[
         {
           heading: '',

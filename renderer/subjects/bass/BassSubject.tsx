@@ -12,7 +12,7 @@ import { ModesBehind } from './ModesBehind';
 import { ResponseChart } from './ResponseChart';
 import { useResponses } from './response-store';
 import { SeatChoice } from '../../kit/controls/SeatChoice';
-import { useLookedAt } from '../../state/shown-seat';
+import { useShownSeat } from '../../state/shown-seat';
 import { PlaceSearchFields } from './PlaceSearchFields';
 import { PlaceTable } from './PlaceTable';
 import { usePlaces } from './places-store';
@@ -174,7 +174,7 @@ function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
 export function BassEvidence(): ReactElement {
   const project = useProject();
   const { responses, failure, retry } = useResponses();
-  const lookedAt = useLookedAt();
+  const lookedAt = useShownSeat();
   const { painted, choose } = usePainted();
   const frequencyHz = painted?.kind === 'frequency' ? painted.frequencyHz : null;
   const [shown, show] = useBassEvidence();

@@ -9,6 +9,7 @@ import { EARLY_LIMIT } from '../../../core/reflections/early-limit';
 import { EarlyChart } from './EarlyChart';
 import { EarlyTable } from './EarlyTable';
 import { useProject, useSession } from '../../state/session';
+import { SeatChoice } from '../../kit/controls/SeatChoice';
 import { seatName } from '../../state/seat-names';
 import { useEarly, useTreatment } from './early-reflections';
 
@@ -22,15 +23,17 @@ export function EarlyEvidence(): ReactElement {
   const { speaker, seat, at, reflections, face, shownFace } = early;
   if (at.kind !== 'heard') {
     return (
-      <p className="empty">
-        {at.kind === 'hidden'
-          ? `A fitting hides ${speaker.name} from the ${seatName(project, seat)}: without direct sound there is nothing to judge reflections against.`
-          : `${speaker.name} or the ${seatName(project, seat)} is outside the free space: nothing can be told.`}
-      </p>
+      <div className="no-walls">
+        <p className="empty">
+          {at.kind === 'hidden'
+            ? `A fitting hides ${speaker.name} from the ${seatName(project, seat)}: without direct sound there is nothing to judge reflections against.`
+            : `${speaker.name} or the ${seatName(project, seat)} is outside the free space: nothing can be told.`}
+        </p>
+        <SeatChoice label="at" />
+      </div>
     );
   }
   const shared = {
-    of: `${speaker.name} at ${seatName(project, seat)}`,
     reflections,
     onChoose: chooseFace,
     onPoint: pointFace,
@@ -38,9 +41,14 @@ export function EarlyEvidence(): ReactElement {
   const chosen = reflections.find(({ hit }) => hit.face === face) ?? null;
   return (
     <>
-      <EarlyChart {...shared} face={shownFace} />
+      <EarlyChart
+        {...shared}
+        of={`${speaker.name} at ${seatName(project, seat)}`}
+        face={shownFace}
+      />
       <EarlyTable
         {...shared}
+        seat={<SeatChoice label="at" />}
         face={face}
         leftOut={at.leftOut}
         remedy={chosen ? <Remedy reflection={chosen} /> : null}

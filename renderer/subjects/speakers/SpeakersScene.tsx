@@ -7,7 +7,7 @@ import { stripsOf } from '../../../core/speakers/strips';
 import type { SceneProps } from '../../drawing/layer';
 import { Strokes } from '../../drawing/scene/Strokes';
 import { useAnalysis, useProject, useSession } from '../../state/session';
-import { useHearingSeat } from '../../state/shown-seat';
+import { useShownSeat } from '../../state/shown-seat';
 import { useChosenSpeaker } from './chosen-speaker';
 import { reflectionMarks } from './early-reflections';
 import { ReflectionPoints } from './ReflectionPoints';
@@ -17,7 +17,7 @@ export function SpeakersScene({ palette }: SceneProps): ReactElement {
   const { room } = useProject();
   const { layout, listening } = useAnalysis();
   const chosen = useChosenSpeaker()?.channel ?? null;
-  const ears = useHearingSeat()?.position ?? null;
+  const ears = useShownSeat()?.position ?? null;
   const window = layout?.channels.find(({ label }) => label === chosen);
   const strips = useMemo(
     () => (window && ears ? stripsOf(room, ears, window) : null),
@@ -28,11 +28,12 @@ export function SpeakersScene({ palette }: SceneProps): ReactElement {
     [layout, listening],
   );
   const asked = useSession(
-    useShallow(({ work, analysis, selected, shown, pointedSeat, face, pointedFace }) => ({
+    useShallow(({ work, analysis, selected, shown, seat, pointedSeat, face, pointedFace }) => ({
       work,
       analysis,
       selected,
       shown,
+      seat,
       pointedSeat,
       face,
       pointedFace,

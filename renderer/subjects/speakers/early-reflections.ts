@@ -14,7 +14,7 @@ import type { Point, Project } from '../../../core/room/project';
 import type { ListeningPlace } from '../../../core/room/seats';
 import { selectedId } from '../../state/selection';
 import { projectOf, useProject, useSession, type Session } from '../../state/session';
-import { placeOf, useHearingSeat } from '../../state/shown-seat';
+import { shownSeat, useShownSeat } from '../../state/shown-seat';
 import { chosenSpeaker, useChosenSpeaker, type ChosenSpeaker } from './chosen-speaker';
 import { seatKey } from '../../state/seat-names';
 import { minused } from '../../kit/chart/signed';
@@ -56,7 +56,7 @@ function earlyOf({ project, speaker, seat, face, pointedFace }: Asked): Early | 
 export function useEarly(): Early | null {
   const project = useProject();
   const speaker = useChosenSpeaker();
-  const seat = useHearingSeat();
+  const seat = useShownSeat();
   const face = useSession((session) => session.face);
   const pointedFace = useSession((session) => session.pointedFace);
   return earlyOf({ project, speaker, seat, face, pointedFace });
@@ -114,7 +114,7 @@ export interface ReflectionMarks {
 export function reflectionMarks(
   session: Pick<
     Session,
-    'work' | 'analysis' | 'selected' | 'shown' | 'pointedSeat' | 'face' | 'pointedFace'
+    'work' | 'analysis' | 'selected' | 'shown' | 'seat' | 'pointedSeat' | 'face' | 'pointedFace'
   >,
 ): ReflectionMarks | null {
   if (session.shown['speakers'] !== 'early') return null;
@@ -122,7 +122,7 @@ export function reflectionMarks(
   const early = earlyOf({
     project,
     speaker: chosenSpeaker(session.analysis, selectedId(session.selected, 'speaker')),
-    seat: placeOf(project, session.pointedSeat),
+    seat: shownSeat(project, session),
     face: session.face,
     pointedFace: session.pointedFace,
   });

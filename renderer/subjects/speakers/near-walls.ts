@@ -11,7 +11,7 @@ import { reflectingRoom } from '../../../core/reflections/image-sources';
 import { MINDED_HZ, notchRemedy, type NotchRemedy } from '../../../core/reflections/notch-remedy';
 import { finishLookup } from '../../../core/room/finishes';
 import type { ListeningPlace } from '../../../core/room/seats';
-import { useLookedAt } from '../../state/shown-seat';
+import { useShownSeat } from '../../state/shown-seat';
 import { useAnalysis, useProject } from '../../state/session';
 import { useChosenSpeaker, type ChosenSpeaker } from './chosen-speaker';
 
@@ -36,7 +36,7 @@ export function useWalls(): Walls | null {
   const project = useProject();
   const { speedOfSoundMS: speedMS } = useAnalysis().air;
   const speaker = useChosenSpeaker();
-  const seat = useLookedAt();
+  const seat = useShownSeat();
   const found = useMemo((): Walls['found'] => {
     if (!speaker || !seat) return null;
     const { room } = project;

@@ -1,6 +1,6 @@
 import { selectedId } from '../../state/selection';
 import { projectOf, useSession, type Session } from '../../state/session';
-import { placeOf } from '../../state/shown-seat';
+import { shownSeat } from '../../state/shown-seat';
 import type { Subject } from '../subject';
 import { aimLabels } from './aim-label';
 import { chosenSpeaker } from './chosen-speaker';
@@ -28,7 +28,7 @@ export const SPEAKERS: Subject = {
     Scene: SpeakersScene,
     marks: (session) => ({
       channel: channelOf(session),
-      ears: placeOf(projectOf(session), session.pointedSeat)?.position ?? null,
+      ears: shownSeat(projectOf(session), session)?.position ?? null,
     }),
     pointsAtSeats: true,
   },
@@ -37,6 +37,8 @@ export const SPEAKERS: Subject = {
     if (place.kind !== 'reflection') return;
     const session = useSession.getState();
     session.select({ kind: 'speaker', channel: place.channel });
+    // It is told of the reference place.
+    session.chooseSeat(null);
     session.chooseFace(place.face);
     session.show('speakers', 'early');
   },

@@ -122,6 +122,24 @@ describe('a gesture', () => {
 
 const onBackWith = (id: string): Edit => ({ kind: 'finish', face: 'back', finish: id });
 
+describe('when another subject is opened', () => {
+  it('paint and what is pointed at go; what is chosen stays, but a row', () => {
+    session().setSubject('one');
+    session().select({ kind: 'speaker', channel: 'M+000' });
+    session().select({ kind: 'row', row: 'row-1' });
+    session().paint({ kind: 'frequency', frequencyHz: 40 });
+    session().pointSeat('row-1|1');
+    session().setSubject('one');
+    expect(session().painted).not.toBeNull();
+    session().setSubject('another');
+    expect(session()).toMatchObject({
+      painted: null,
+      pointedSeat: null,
+      selected: [{ kind: 'speaker', channel: 'M+000' }],
+    });
+  });
+});
+
 describe('when another room is opened', () => {
   it('the bench has no finish of the old room that "Update" could write into the new one', async () => {
     const { useBench } = await import('../../../renderer/subjects/decay/bench-store');
@@ -136,23 +154,45 @@ describe('when another room is opened', () => {
   });
 
   it('nothing of the old room stays chosen, over undo and redo too', async () => {
-    const { usePainted } = await import('../../../renderer/pressure/painted');
     const { useProportions } = await import('../../../renderer/subjects/shell/proportions-store');
     const { bareRoom } = await import('../../../renderer/state/examples');
     session().load(bareRoom('metric'), 'new room');
     const choose = (): void => {
       session().select({ kind: 'solid', id: 'soffit-1' });
       session().chooseFinding('any');
-      usePainted.getState().choose({ kind: 'frequency', frequencyHz: 40 });
+      session().paint({ kind: 'frequency', frequencyHz: 40 });
       useProportions.setState({ search: { kind: 'failed', sentence: 'invented' } });
     };
     for (const step of [session().undo, session().redo]) {
       choose();
       step();
       expect(session()).toMatchObject({ selected: [], findingId: null });
-      expect(usePainted.getState().painted).toBeNull();
+      expect(session().painted).toBeNull();
       expect(useProportions.getState().search).toEqual({ kind: 'none' });
     }
+  });
+
+  it('every field of the room is as it was when the window was opened', async () => {
+    const { BELONGS_TO } = await import('../../../renderer/state/session');
+    const { bareRoom } = await import('../../../renderer/state/examples');
+    const fields = (Object.keys(BELONGS_TO) as (keyof typeof BELONGS_TO)[]).filter(
+      (field) => BELONGS_TO[field] === 'room',
+    );
+    const roomOf = (now: Session) => fields.map((field) => [field, now[field]]);
+    const fresh = roomOf(session());
+    session().select({ kind: 'speaker', channel: 'M+000' });
+    session().chooseFinding('any');
+    session().chooseSeat('row-1|0');
+    session().pointSeat('row-1|1');
+    session().chooseFace('left');
+    session().pointFace('right');
+    session().paint({ kind: 'frequency', frequencyHz: 40 });
+    session().show('speakers', 'early');
+    for (const [n, [field, value]] of roomOf(session()).entries())
+      expect({ field, value }).not.toEqual({ field, value: fresh[n]?.[1] });
+    session().load(bareRoom('metric'), 'new room');
+    expect(roomOf(session())).toEqual(fresh);
+    expect(session().shown).toEqual({ speakers: 'early' });
   });
 
   it('undo within one room and saving leave the choice alone', () => {
