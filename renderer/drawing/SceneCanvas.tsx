@@ -3,7 +3,7 @@
  * sentence stands in its place: charts, inputs and findings work without it.
  */
 
-import { Canvas, useThree } from '@react-three/fiber';
+import { Canvas, invalidate, useThree } from '@react-three/fiber';
 import {
   useEffect,
   useId,
@@ -40,6 +40,10 @@ export function SceneCanvas(props: SceneCanvasProps): ReactElement {
   const keysId = useId();
   const [able, setAble] = useState(canDraw);
   const [lost, setLost] = useState(false);
+  // What lies over the picture is back only now, and has its places from a frame.
+  useEffect(() => {
+    if (!lost) invalidate();
+  }, [lost]);
   const [attempt, setAttempt] = useState(0);
   const drawAgain = (): void => {
     setAble(canDraw());
@@ -85,7 +89,6 @@ export function SceneCanvas(props: SceneCanvasProps): ReactElement {
 /** Says when the context is lost and when it is back; then the scene is drawn again. */
 function ContextWatch({ onLost }: { readonly onLost: (lost: boolean) => void }): null {
   const canvas = useThree((state) => state.gl.domElement);
-  const invalidate = useThree((state) => state.invalidate);
   useEffect(() => {
     const lose = (event: Event): void => {
       // Without this the browser never gives the context back.
@@ -94,7 +97,6 @@ function ContextWatch({ onLost }: { readonly onLost: (lost: boolean) => void }):
     };
     const restore = (): void => {
       onLost(false);
-      invalidate();
     };
     canvas.addEventListener('webglcontextlost', lose);
     canvas.addEventListener('webglcontextrestored', restore);
@@ -102,7 +104,7 @@ function ContextWatch({ onLost }: { readonly onLost: (lost: boolean) => void }):
       canvas.removeEventListener('webglcontextlost', lose);
       canvas.removeEventListener('webglcontextrestored', restore);
     };
-  }, [canvas, invalidate, onLost]);
+  }, [canvas, onLost]);
   return null;
 }
 
