@@ -3,6 +3,7 @@
 import type { ReactElement } from 'react';
 import { BOX_SIDE_LIMITS_M } from '../../../core/room/limits';
 import type { Point } from '../../../core/room/project';
+import type { Gesture } from '../../state/gesture';
 import { LengthField } from './LengthField';
 
 const SIDES = ['width', 'height', 'depth'] as const;
@@ -11,7 +12,7 @@ export interface BoxFieldsProps {
   /** Whose box it is, before the name of the side. */
   readonly of: string;
   readonly boxM: Point;
-  readonly onChange: (boxM: Point, gesture: string | null) => void;
+  readonly onChange: (boxM: Point, gesture: Gesture | null) => void;
 }
 
 export function BoxFields({ of, boxM, onChange }: BoxFieldsProps): ReactElement {
@@ -41,7 +42,7 @@ export interface OwnBoxFieldsProps {
   readonly boxM: Point | undefined;
   readonly usualM: Point;
   /** Null takes the usual one. */
-  readonly onChange: (boxM: Point | null, gesture: string | null) => void;
+  readonly onChange: (boxM: Point | null, gesture: Gesture | null) => void;
 }
 
 /** The same of a loudspeaker or subwoofer of the room, which may leave it open. */

@@ -24,6 +24,7 @@ import { OwnBoxFields } from '../../kit/controls/BoxFields';
 import { NumberField } from '../../kit/controls/NumberField';
 import { PlaceFields } from '../../kit/controls/PlaceFields';
 import { useBroughtIntoView } from '../../kit/controls/use-brought-into-view';
+import type { Gesture } from '../../state/gesture';
 import { removeThing } from '../../state/remove-thing';
 import { usePainted } from '../../pressure/painted';
 import { seatKey, seatName } from '../../state/seat-names';
@@ -104,7 +105,7 @@ function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
       what: `drive of ${sub.id}`,
     });
   const search = usePlaces((store) => store.set);
-  const setBox = (boxM: Point | null, gesture: string | null): void => {
+  const setBox = (boxM: Point | null, gesture: Gesture | null): void => {
     const boxed = withBox(project, sub, boxM);
     change(
       {
