@@ -1,11 +1,9 @@
 /** How long the modes of a field ring, for the pressure that they make: from what is on every face. */
 
+import { faceMet } from '../scene/faces';
 import { decayOfMode } from '../modes/modal-decay';
 import { DEFAULT_DECAY_S, type Damping } from '../response/path';
 import type { ShellField } from '../response/field';
-import { FACES_BY_AXIS, type Axis } from '../room/faces';
-import { farCorner } from '../room/point';
-import type { Point } from '../room/project';
 import type { FreeSpace } from '../room/space';
 import { coverageOfFaces } from '../room-modes/on-faces';
 import type { RoomModes } from '../room-modes/room-modes';
@@ -36,7 +34,7 @@ export function builtDamping(project: Sounding, space: FreeSpace, shape: RoomMod
   const coverage = coverageOfFaces(
     shape,
     (middle, axis, side) =>
-      numberOf.get(faceAt(project, middle, axis, side, shape.sliverM) ?? '') ?? null,
+      numberOf.get(faceMet(project.room, middle, axis, side, shape.sliverM) ?? '') ?? null,
     names.length,
   );
   const faceArea = names.map((name) =>
@@ -67,23 +65,4 @@ function dampingOf(
   const zeroS = (frequencyHz: number): number =>
     decayOfMode({ frequencyHz, coverageM2 }, room)?.decayS ?? DEFAULT_DECAY_S;
   return { damping: { modesS, zeroS }, defaulted };
-}
-
-/** Name of the face that lies at `middle` towards `side`: of the shell, or of the first solid there. */
-function faceAt(
-  { room }: Sounding,
-  middle: Point,
-  axis: Axis,
-  side: -1 | 1,
-  sliverM: number,
-): string | null {
-  const far = farCorner(room.size)[axis];
-  const atShell = side === 1 ? middle[axis] > far - sliverM / 2 : middle[axis] < sliverM / 2;
-  if (atShell) return FACES_BY_AXIS[axis]?.[side === 1 ? 1 : 0] ?? null;
-  const beyond: [number, number, number] = [...middle];
-  beyond[axis] += side * sliverM;
-  const solid = room.solids.find(({ min, max }) =>
-    beyond.every((at, n) => at > (min[n] ?? 0) - sliverM && at < (max[n] ?? 0) + sliverM),
-  );
-  return solid ? `${solid.id}:${FACES_BY_AXIS[axis]?.[side === 1 ? 0 : 1] ?? ''}` : null;
 }

@@ -1,8 +1,8 @@
 /** Where the lettering of things belongs in each view: the one place that screen and paper ask. */
 
+import { faceOf } from '../room/built-face';
 import type { Point, Project, Row } from '../room/project';
 import { faceAxes, FACE_NORMALS } from '../room/faces';
-import { planeOf } from '../room/openings';
 import { PATCH_KIND } from '../room/patch-kinds';
 import type { Patch, Room } from '../room/project';
 import { rowCentreX } from '../room/seats';
@@ -55,7 +55,7 @@ export function besideSpeaker(
 
 /** The place on the face, m in the room; null where the face is not there. */
 export function onFace(room: Room, face: string, at: readonly [number, number]): Point | null {
-  const plane = planeOf(room, face);
+  const plane = faceOf(room, face);
   if (!plane) return null;
   const [u, v] = faceAxes(plane.side);
   const place: [number, number, number] = [0, 0, 0];

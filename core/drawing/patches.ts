@@ -4,8 +4,9 @@
  * circle of its swing are drawn in the plan.
  */
 
-import { FACE_NORMALS, faceAxes, type Axis } from '../room/faces';
-import { boxBefore, planeOf, type FacePlane } from '../room/openings';
+import { faceOf, type BuiltFace } from '../room/built-face';
+import { FACE_NORMALS, faceAxes, solidOfFace, type Axis } from '../room/faces';
+import { boxBefore } from '../room/openings';
 import { isOpening, PATCH_KIND } from '../room/patch-kinds';
 import type { Patch, Project } from '../room/project';
 import { positionOf, type Body } from './bodies';
@@ -32,7 +33,7 @@ export function drawnPatches(
   chosen: string | null,
 ): PatchDrawing {
   const drawn = project.room.patches.map((patch) => {
-    const plane = planeOf(project.room, patch.face);
+    const plane = faceOf(project.room, patch.face);
     if (!plane) return { bodies: [], over: [] };
     const tone: Tone = patch.id === chosen ? 'accent' : 'ink-soft';
     const over = leaf(view, project, patch, tone);
@@ -53,7 +54,7 @@ function fromFront(
   view: FlatView,
   { room }: Project,
   patch: Patch,
-  plane: FacePlane,
+  plane: BuiltFace,
   tone: Tone,
 ): readonly Body[] {
   const turnsAway = view.looks.sign === plane.inward;
@@ -72,11 +73,11 @@ function fromFront(
 function onEdge(
   view: FlatView,
   patch: Patch,
-  plane: FacePlane,
+  plane: BuiltFace,
   cutM: number,
   tone: Tone,
 ): readonly Mark[] {
-  const opens = isOpening(patch) && !patch.face.includes(':');
+  const opens = isOpening(patch) && solidOfFace(patch.face) === null;
   const box = boxBefore(plane, patch.rect, opens ? -WALL_M : PANEL_M);
   const sorted = {
     min: box.min.map((at, n) => Math.min(at, box.max[n] ?? at)) as unknown as typeof box.min,
@@ -132,7 +133,7 @@ function pane(view: FlatView, { min, max }: PaperRect, normal: Axis, tone: Tone)
 }
 
 /** A passage has nothing in it: its line is dashed. */
-function sill(view: FlatView, patch: Patch, plane: FacePlane, tone: Tone): readonly Mark[] {
+function sill(view: FlatView, patch: Patch, plane: BuiltFace, tone: Tone): readonly Mark[] {
   const { min, max } = boxBefore(plane, patch.rect, 0);
   const along = faceAxes(plane.side).find((axis) => axis !== hiddenAxis(view));
   if (along === undefined) return [];

@@ -1,7 +1,8 @@
 /** Lines of things in the room, as pairs of places: for the flat views and for the room in space alike. */
 
+import { faceOf } from '../room/built-face';
 import { FACE_NORMALS, faceAxes } from '../room/faces';
-import { leafOf, planeOf } from '../room/openings';
+import { leafOf } from '../room/openings';
 import type { Patch, Point, Room } from '../room/project';
 import { directionVector } from '../speakers/direction';
 import type { Layout } from '../speakers/layouts';
@@ -33,7 +34,7 @@ const OFF_M = 0.01;
 
 /** A rectangle of a face with one diagonal. */
 export function patchOutline(room: Room, patch: Patch): SpaceLines {
-  const plane = planeOf(room, patch.face);
+  const plane = faceOf(room, patch.face);
   if (!plane) return [];
   const { axis } = FACE_NORMALS[plane.side];
   const [u, v] = faceAxes(plane.side);

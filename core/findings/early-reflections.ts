@@ -4,7 +4,7 @@ import { bandName } from '../quantity/bands';
 import type { LengthUnits } from '../quantity/length';
 import { faceName } from '../room/faces';
 import { finishLookup, quotableName, type FacePlace } from '../room/finishes';
-import { facePlaceOf } from '../room/mounting';
+import { roleOf } from '../room/faces';
 import type { Patch, Project } from '../room/project';
 import { referencePlace } from '../room/seats';
 import {
@@ -129,10 +129,7 @@ export const PANEL_FINISHES: Readonly<Record<FacePlace, readonly string[]>> = {
 
 /** What can be laid or set there: the top of a solid is a floor, its underside a ceiling. */
 export function finishesFor({ hit }: Pick<EarlyReflection, 'hit'>): readonly string[] {
-  const place = facePlaceOf(hit.face);
-  if (place === 'wall') return PANEL_FINISHES.wall;
-  const isFloor = hit.face.includes(':') ? place === 'ceiling' : place === 'floor';
-  return PANEL_FINISHES[isFloor ? 'floor' : 'ceiling'];
+  return PANEL_FINISHES[roleOf(hit.face)];
 }
 
 type Words = Pick<FindingContext, 'project' | 'measures'>;

@@ -3,8 +3,9 @@
  * a fitting.
  */
 
+import { faceOf } from '../room/built-face';
 import { faceAxes, faceName, patchSide } from '../room/faces';
-import { coveredParts, faceBounds, freePatch, overhangM, rectOverlapM } from '../room/free-rect';
+import { coveredParts, freePatch, overhangM, rectOverlapM } from '../room/free-rect';
 import { isOpening, isWay, PATCH_KIND } from '../room/patch-kinds';
 import type { Patch, PatchKind, Project } from '../room/project';
 import type { FindingContext } from './context';
@@ -25,7 +26,7 @@ export function patchFindings(context: FindingContext): readonly Draft[] {
 const nameOf = ({ kind }: Patch): string => PATCH_KIND[kind].name;
 
 function outside(context: FindingContext, patch: Patch): readonly Draft[] {
-  const bounds = faceBounds(context.project.room, patch.face);
+  const bounds = faceOf(context.project.room, patch.face)?.rect;
   const out = bounds ? overhangM(patch.rect, bounds) : 0;
   if (out === 0) return [];
   const message = `The ${nameOf(patch)} sticks ${context.lengthText(out)} out of the ${faceName(patch.face)}; only the part on it counts.`;

@@ -7,7 +7,7 @@ import type { FacesInput } from '../decay/face-absorption';
 import { METHODS } from '../decay/methods';
 import { JUDGED_BY, verdictOf, type Verdict } from '../decay/verdict';
 import { finishLookup, type Finish } from '../room/finishes';
-import { facePlaceOf } from '../room/mounting';
+import { roleOf } from '../room/faces';
 import { FACES, type Face } from '../room/project';
 import type { FindingContext } from './context';
 
@@ -100,7 +100,7 @@ interface Scored extends Refinishing {
 function possibleChanges({ project }: FindingContext): readonly Change[] {
   const lookup = finishLookup(project);
   return FACES.flatMap((face) =>
-    REMEDY_FINISHES[facePlaceOf(face)].flatMap((id): readonly Change[] => {
+    REMEDY_FINISHES[roleOf(face)].flatMap((id): readonly Change[] => {
       const finish = lookup(id);
       return finish && id !== project.room.finishes[face] ? [{ face, finish }] : [];
     }),

@@ -2,7 +2,7 @@
 
 import { radians } from '../quantity/angle';
 import { roundLength } from '../quantity/length';
-import { FACE_NORMALS, faceAxes, patchSide } from '../room/faces';
+import { FACE_NORMALS, faceAxes, patchSide, roleOf, solidOfFace } from '../room/faces';
 import { mapPoint } from '../room/point';
 import type { Mount, PlacedSpeaker, Point, Room } from '../room/project';
 import { isInTheOpen } from '../room/space';
@@ -12,7 +12,7 @@ import { directionFrom, directionVector, type Direction } from '../speakers/dire
 import { hiddenPicture, hidesPicture } from '../scene/hidden-picture';
 import { degreesOutside } from '../speakers/judge';
 import type { Channel } from '../speakers/layouts';
-import { mountFaces } from '../speakers/mount-face';
+import { facesOf } from '../scene/faces';
 import { WALL_CLEARANCE_M } from '../speakers/nominal-place';
 import { clashesOf, type SpeakerClash } from '../speakers/obstacles';
 import { onTape } from '../speakers/on-tape';
@@ -223,13 +223,11 @@ function* ideas(
 
 /** What builds a loudspeaker flush into a face; null for a floor. */
 function mountOn({ project }: PlacingContext, face: string): Mount | null {
-  const [owner, side] = face.includes(':') ? face.split(':') : [null, face];
-  const solid = project.room.solids.find(({ id }) => id === owner);
-  if (solid && ['soffit', 'beam'].includes(solid.kind)) return side === 'ceiling' ? null : 'soffit';
-  // Of the shell the ceiling carries; of a solid its underside does, and its top is a floor.
-  if (side === 'floor') return solid ? 'ceiling' : null;
-  if (side === 'ceiling') return solid ? null : 'ceiling';
-  return 'in-wall';
+  const role = roleOf(face);
+  if (role === 'floor') return null;
+  const solid = project.room.solids.find(({ id }) => id === solidOfFace(face));
+  if (solid && ['soffit', 'beam'].includes(solid.kind)) return 'soffit';
+  return role === 'ceiling' ? 'ceiling' : 'in-wall';
 }
 
 function meets(
@@ -254,7 +252,7 @@ function towards(place: Point, ears: Point): Point {
 
 /** True where the face is large enough around the place for the front of the box. */
 function fitsFace(room: Room, { face: name }: Idea, at: Point, [width, height]: Point): boolean {
-  const face = name === null ? null : mountFaces(room).find((known) => known.name === name);
+  const face = name === null ? null : facesOf(room).find((known) => known.name === name);
   if (!face) return name === null;
   const [u, v] = faceAxes(patchSide(face.name));
   const [u0, v0, u1, v1] = face.rect;

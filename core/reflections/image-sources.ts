@@ -22,7 +22,8 @@ import {
   type Covering,
   type Mirror,
 } from './mirrors';
-import { IN_PLANE_M, isClear, sightOf, type Sight } from './sight';
+import { IN_PLANE_M } from '../scene/faces';
+import { isClear, sightOf, type Sight } from './sight';
 
 /** Levels are told against a direct sound from no nearer than this, m: as for loudspeaker levels. */
 export const LEAST_DIRECT_M = 0.01;

@@ -1,10 +1,9 @@
 /** The faces that reflect: the shell's six and those of solids that stand within it. */
 
-import { FACE_NORMALS, faceAxes, type Axis } from '../room/faces';
+import type { Axis } from '../room/faces';
 import type { Rect } from '../room/patched-area';
-import { farCorner } from '../room/point';
-import { FACES, type Patch, type Point, type Room } from '../room/project';
-import { IN_PLANE_M } from './sight';
+import type { Patch, Point, Room } from '../room/project';
+import { facesOf, IN_PLANE_M } from '../scene/faces';
 
 /** One face as a mirror. Which part of it other solids cover is for the line of sight to say. */
 export interface Mirror {
@@ -35,47 +34,16 @@ export interface Covering {
 
 /** Every face of `room` that can reflect into the room, shell faces first. */
 export function mirrorsOf(room: Room): readonly Mirror[] {
-  const far = farCorner(room.size);
-  const patchesOn = (name: string): readonly Patch[] =>
-    room.patches.filter((patch) => patch.face === name);
-  const mirrors: Mirror[] = FACES.map((face): Mirror => {
-    const { axis, side } = FACE_NORMALS[face];
-    const [u, v] = faceAxes(face);
-    return {
-      face,
-      axis,
-      atM: side === -1 ? 0 : far[axis],
-      air: side === -1 ? 1 : -1,
-      u,
-      v,
-      rect: [0, 0, far[u], far[v]],
-      finish: room.finishes[face],
-      patches: patchesOn(face),
-      before: [],
-    };
-  });
-  for (const solid of room.solids) {
-    for (const face of FACES) {
-      const { axis, side } = FACE_NORMALS[face];
-      const [u, v] = faceAxes(face);
-      const atM = side === -1 ? solid.min[axis] : solid.max[axis];
-      if (atM <= IN_PLANE_M || atM >= far[axis] - IN_PLANE_M) continue;
-      const rect: Rect = [
-        Math.max(solid.min[u], 0),
-        Math.max(solid.min[v], 0),
-        Math.min(solid.max[u], far[u]),
-        Math.min(solid.max[v], far[v]),
-      ];
-      if (rect[0] >= rect[2] || rect[1] >= rect[3]) continue;
-      const name = `${solid.id}:${face}`;
-      const before = mirrors.filter(
-        (other) => other.axis === axis && other.air === side && other.atM === atM,
-      );
-      mirrors.push({
-        ...{ face: name, axis, atM, air: side, u, v, rect, before },
-        ...{ finish: solid.finish, patches: patchesOn(name) },
-      });
-    }
+  const mirrors: Mirror[] = [];
+  for (const { name, solid, side, axis, u, v, at, inward, rect } of facesOf(room)) {
+    const before = solid
+      ? mirrors.filter((other) => other.axis === axis && other.air === inward && other.atM === at)
+      : [];
+    mirrors.push({
+      ...{ face: name, axis, atM: at, air: inward, u, v, rect, before },
+      finish: solid?.finish ?? room.finishes[side],
+      patches: room.patches.filter((patch) => patch.face === name),
+    });
   }
   return mirrors;
 }

@@ -1,8 +1,9 @@
 /** A panel at the point of a reflection: where it fits on the face, and of which finish. */
 
+import { faceOf } from '../room/built-face';
 import { METRES_PER_FOOT, METRES_PER_INCH, type LengthUnits } from '../quantity/length';
 import { freeId } from '../room/free-id';
-import { faceBounds, nearestFreeRect, obstaclesOn } from '../room/free-rect';
+import { nearestFreeRect, obstaclesOn } from '../room/free-rect';
 import { finishLookup } from '../room/finishes';
 import type { Rect } from '../room/patched-area';
 import { faceAxes, patchSide } from '../room/faces';
@@ -88,7 +89,7 @@ function panelRect(
   const [width, height] = PANEL_SIZE_M[units];
   const stepM = STEP_M[units];
   const { room } = project;
-  const bounds = faceBounds(room, face);
+  const bounds = faceOf(room, face)?.rect;
   if (!bounds) return null;
   const [u, v] = faceAxes(patchSide(face));
   const start = (at: number, size: number): number => Math.round((at - size / 2) / stepM) * stepM;

@@ -4,13 +4,12 @@
  * between a solid and the shell that it stands against.
  */
 
+import { IN_PLANE_M } from '../scene/faces';
 import type { Axis } from '../room/faces';
 import { AXES } from '../room/faces';
 import { farCorner } from '../room/point';
 import type { Point, Room } from '../room/project';
 
-/** What lies nearer to a plane than this lies in it, m: far above the dust of binary arithmetic. */
-export const IN_PLANE_M = 1e-9;
 /** How far a path in the plane of a solid's side is moved to see whether there is air beside it, m. */
 const BESIDE_M = 1e-7;
 

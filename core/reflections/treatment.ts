@@ -3,10 +3,11 @@
  * that it meets given a finish that absorbs more, or a new panel.
  */
 
+import { faceOf } from '../room/built-face';
 import { METRES_PER_INCH, roundLength, type LengthUnits } from '../quantity/length';
 import { faceAxes, FACE_NORMALS, patchSide, type Axis } from '../room/faces';
 import { finishLookup } from '../room/finishes';
-import { faceBounds, obstaclesOn, overhangM, rectOverlapM } from '../room/free-rect';
+import { obstaclesOn, overhangM, rectOverlapM } from '../room/free-rect';
 import { isTreatment } from '../room/patch-kinds';
 import type { Rect } from '../room/patched-area';
 import { FACES, type Face, type Patch, type Project } from '../room/project';
@@ -129,7 +130,7 @@ function widened(
 ): Treatment | null {
   const { room } = project;
   const lookup = finishLookup(project);
-  const bounds = faceBounds(room, hit.face);
+  const bounds = faceOf(room, hit.face)?.rect;
   if (!bounds) return null;
   const [u, v] = faceAxes(patchSide(hit.face));
   let best: Treatment | null = null;

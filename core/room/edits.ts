@@ -3,6 +3,7 @@
  * findings carry them as remedies, and the history names its steps by them.
  */
 
+import { solidOfFace } from './faces';
 import type { Air } from '../air/medium';
 import type {
   Bay,
@@ -201,8 +202,8 @@ function withLayout(
 
 function withSolids(room: Room, solids: readonly Solid[]): Room {
   const kept = room.patches.filter(
-    (patch) =>
-      !patch.face.includes(':') || solids.some((solid) => patch.face.startsWith(`${solid.id}:`)),
+    ({ face }) =>
+      solidOfFace(face) === null || solids.some((solid) => solid.id === solidOfFace(face)),
   );
   return { ...room, solids, patches: kept };
 }

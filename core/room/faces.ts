@@ -30,10 +30,44 @@ export function faceAxes(face: Face): readonly [Axis, Axis] {
   return axis === 0 ? [1, 2] : axis === 1 ? [0, 2] : [0, 1];
 }
 
-/** The side that a patch's face name (`front`, or `solid-id:front`) ends with. */
-export function patchSide(face: string): Face {
-  const side = face.slice(face.lastIndexOf(':') + 1);
-  return FACES.find((known) => known === side) ?? 'front';
+/** A face as a value: of the shell, or of a solid. */
+export interface FaceId {
+  /** Id of the solid; null for the shell. */
+  readonly solid: string | null;
+  readonly side: Face;
+}
+
+/** As a room file writes it: `front`, or `solid-id:front`. */
+export const faceText = ({ solid, side }: FaceId): string =>
+  solid === null ? side : `${solid}:${side}`;
+
+/** The face of that name; null where it is none. Whether its solid is there is not asked. */
+export function faceIdOf(name: string): FaceId | null {
+  const split = name.lastIndexOf(':');
+  const side = FACES.find((known) => known === name.slice(split + 1));
+  if (!side || split === 0) return null;
+  return { solid: split === -1 ? null : name.slice(0, split), side };
+}
+
+/** The solid that a face of this name is of; null for the shell. */
+export const solidOfFace = (name: string): string | null => faceIdOf(name)?.solid ?? null;
+
+/** The side that a face's name ends with. */
+export const patchSide = (name: string): Face => faceIdOf(name)?.side ?? 'front';
+
+export type FaceRole = 'floor' | 'wall' | 'ceiling';
+
+/** What a face is to who stands in the room: the top of a solid is a floor, its underside a ceiling. */
+export function roleOf(name: string): FaceRole {
+  const { solid, side } = faceIdOf(name) ?? { solid: null, side: 'front' };
+  if (side !== 'floor' && side !== 'ceiling') return 'wall';
+  return (side === 'floor') === (solid === null) ? 'floor' : 'ceiling';
+}
+
+/** The side that looks the other way. */
+export function oppositeOf(side: Face): Face {
+  const { axis, side: end } = FACE_NORMALS[side];
+  return FACES_BY_AXIS[axis]?.[end === 1 ? 0 : 1] ?? side;
 }
 
 const SHELL_NAMES: Readonly<Record<Face, string>> = {
@@ -53,6 +87,6 @@ export function solidSideName(side: Face): string {
 /** A face as a builder calls it: `left wall`, `ceiling`, `underside of "duct"`. */
 export function faceName(face: string): string {
   const side = patchSide(face);
-  const split = face.lastIndexOf(':');
-  return split === -1 ? SHELL_NAMES[side] : `${solidSideName(side)} of "${face.slice(0, split)}"`;
+  const solid = solidOfFace(face);
+  return solid === null ? SHELL_NAMES[side] : `${solidSideName(side)} of "${solid}"`;
 }

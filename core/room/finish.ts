@@ -1,5 +1,6 @@
 /** What is known of a finish: what it absorbs, how it is built, where that comes from. */
 
+import type { FaceRole } from './faces';
 import type { LengthUnits } from '../quantity/length';
 import type { AbsorptionByBand } from './project';
 
@@ -11,7 +12,7 @@ import type { AbsorptionByBand } from './project';
 export type FinishMount = 'face' | 'flat' | 'framed' | 'air' | 'floor' | 'hung' | 'own';
 
 /** What a finish may be put on. */
-export type FacePlace = 'floor' | 'wall' | 'ceiling';
+export type FacePlace = FaceRole;
 
 export interface Finish {
   readonly id: string;

@@ -1,6 +1,7 @@
 /** Room on a face: what a rectangle there must keep clear of, and the nearest place where it does. */
 
 import { roundLength } from '../quantity/length';
+import { faceOf } from './built-face';
 import { FACE_NORMALS, faceAxes } from './faces';
 import type { Rect } from './patched-area';
 import { farCorner } from './point';
@@ -24,20 +25,6 @@ export function overhangM(rect: Rect, bounds: Rect): number {
     rect[3] - bounds[3],
   );
   return out > TOUCH_M ? out : 0;
-}
-
-/** The extent of a face, shell or `solid-id:face`; null where there is no such face. */
-export function faceBounds(room: Room, face: string): Rect | null {
-  const [owner, side] = face.includes(':') ? face.split(':') : [null, face];
-  const known = FACES.find((candidate) => candidate === side);
-  if (!known) return null;
-  const [u, v] = faceAxes(known);
-  if (owner === null) {
-    const far = farCorner(room.size);
-    return [0, 0, far[u], far[v]];
-  }
-  const solid = room.solids.find((candidate) => candidate.id === owner);
-  return solid ? [solid.min[u], solid.min[v], solid.max[u], solid.max[v]] : null;
 }
 
 /** Where solids stand against a shell face and cover it; none on the face of a solid. */
@@ -115,7 +102,7 @@ export function freePatch(
   patch: Patch,
   { keepsHeight = false }: { readonly keepsHeight?: boolean } = {},
 ): Patch | null {
-  const bounds = faceBounds(room, patch.face);
+  const bounds = faceOf(room, patch.face)?.rect;
   if (!bounds) return null;
   const low = Math.max(bounds[1], patch.rect[1]);
   const high = Math.min(bounds[3], patch.rect[3]);

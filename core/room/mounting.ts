@@ -2,17 +2,11 @@
 
 import type { Measures } from '../quantity/measures';
 import { patchSide } from './faces';
-import type { FacePlace, Finish } from './finish';
+import type { Finish } from './finish';
 import type { Face } from './project';
 
 /** Less than this is not worth a word, m. */
 const LEAST_TOLD_M = 0.01;
-
-/** What kind of face `face` is: a shell face or `solid-id:face`. */
-export function facePlaceOf(face: string): FacePlace {
-  const side = patchSide(face);
-  return side === 'floor' || side === 'ceiling' ? side : 'wall';
-}
 
 /** A depth; a usual one in inches is told in no sixteenths, since nobody measured it. */
 function depthText(depthM: number, isUsual: boolean, { units, part, about }: Measures): string {

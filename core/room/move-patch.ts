@@ -1,8 +1,8 @@
 /** Moving and stretching a door, window or panel by hand: it stays on its face and comes to rest on edges. */
 
+import { faceOf } from './built-face';
 import { snapLength } from '../quantity/carpenter-step';
 import { roundLength } from '../quantity/length';
-import { faceBounds } from './free-rect';
 import { HOLD_M } from './move-solid';
 import type { Rect } from './patched-area';
 import type { Patch, Room } from './project';
@@ -22,7 +22,7 @@ export function movedPatch(
   room: Room,
   stepM: number,
 ): Patch {
-  const bounds = faceBounds(room, patch.face);
+  const bounds = faceOf(room, patch.face)?.rect;
   if (!bounds) return patch;
   const spans = ([0, 1] as const).map((along): readonly [number, number] => {
     const [low, high] = [patch.rect[along], patch.rect[along + 2] ?? 0];
@@ -52,7 +52,7 @@ export function stretchedPatch(
   room: Room,
   stepM: number,
 ): Patch {
-  const bounds = faceBounds(room, patch.face);
+  const bounds = faceOf(room, patch.face)?.rect;
   if (!bounds) return patch;
   const along = edge === 0 || edge === 2 ? 0 : 1;
   const rest = restOf(at, along, room, patch, stepM);
@@ -76,7 +76,7 @@ export function patchOnFace(
   room: Room,
   stepM: number,
 ): Patch {
-  const bounds = faceBounds(room, face);
+  const bounds = faceOf(room, face)?.rect;
   if (!bounds) return patch;
   const [u0, v0, u1, v1] = patch.rect;
   const span = (extent: number, centre: number, along: 0 | 1): readonly [number, number] => {
@@ -101,7 +101,7 @@ function withSpans(
 
 /** Edges of the face and of what else is on it, along one of its axes. */
 function edgesAlong(along: 0 | 1, room: Room, patch: Patch): readonly number[] {
-  const bounds = faceBounds(room, patch.face);
+  const bounds = faceOf(room, patch.face)?.rect;
   const others = room.patches.filter(({ id, face }) => face === patch.face && id !== patch.id);
   return [...(bounds ? [bounds] : []), ...others.map(({ rect }) => rect)].flatMap((rect) => [
     rect[along],

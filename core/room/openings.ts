@@ -1,41 +1,16 @@
 /** What doors and other patches take of the room before their face. */
 
-import { FACE_NORMALS, faceAxes, patchSide } from './faces';
-import { faceBounds } from './free-rect';
+import { faceOf, type BuiltFace } from './built-face';
 import { PATCH_KIND } from './patch-kinds';
 import type { Rect } from './patched-area';
-import { farCorner } from './point';
-import type { Face, Hinge, Patch, Point, Room } from './project';
-
-/** Where a face lies and which way the room is from there. */
-export interface FacePlane {
-  readonly side: Face;
-  /** Along the axis that the face is normal to, m. */
-  readonly at: number;
-  /** Which way along the axis the room lies: a wall is seen from within, a solid from without. */
-  readonly inward: -1 | 1;
-}
-
-/** The plane of a face, shell or `solid-id:face`; null where the solid is not there. */
-export function planeOf(room: Room, face: string): FacePlane | null {
-  const side = patchSide(face);
-  const { axis, side: end } = FACE_NORMALS[side];
-  const split = face.lastIndexOf(':');
-  if (split === -1) {
-    return { side, at: end === 1 ? farCorner(room.size)[axis] : 0, inward: end === 1 ? -1 : 1 };
-  }
-  const solid = room.solids.find(({ id }) => id === face.slice(0, split));
-  return solid ? { side, at: end === 1 ? solid.max[axis] : solid.min[axis], inward: end } : null;
-}
+import type { Hinge, Patch, Point, Room } from './project';
 
 /** The box from a rectangle on a face to `depthM` before it, corners in m. */
 export function boxBefore(
-  { side, at, inward }: FacePlane,
+  { axis, u, v, at, inward }: BuiltFace,
   [u0, v0, u1, v1]: Rect,
   depthM: number,
 ): { readonly min: Point; readonly max: Point } {
-  const { axis } = FACE_NORMALS[side];
-  const [u, v] = faceAxes(side);
   const corner = (along: number, a: number, b: number): Point => {
     const place: [number, number, number] = [0, 0, 0];
     place[axis] = along;
@@ -49,17 +24,17 @@ export function boxBefore(
 
 /** What a leaf as wide as its opening sweeps over; of a hatch in floor or ceiling that is nothing. */
 export function sweepBefore(
-  plane: FacePlane,
+  plane: BuiltFace,
   rect: Rect,
 ): { readonly min: Point; readonly max: Point } | null {
   // The first axis of a wall runs along the floor.
-  return FACE_NORMALS[plane.side].axis === 2 ? null : boxBefore(plane, rect, rect[2] - rect[0]);
+  return plane.axis === 2 ? null : boxBefore(plane, rect, rect[2] - rect[0]);
 }
 
 /** True where the left end of the face, for a person in the room who faces it, is its low end. */
-function leftIsLow({ side, inward }: FacePlane): boolean {
+function leftIsLow({ axis, inward }: BuiltFace): boolean {
   // Who looks at the screen wall has the low x on the left hand; a quarter turn to the right, the low y.
-  return FACE_NORMALS[side].axis === 1 ? inward === 1 : inward === -1;
+  return axis === 1 ? inward === 1 : inward === -1;
 }
 
 /** A door's leaf in plan, m: it turns about the hinge from `shut` to `open`, a quarter of a circle. */
@@ -76,15 +51,15 @@ export interface Leaf {
 /** Where the hinges are: as the file says, else at the nearer end of the wall (common practice). */
 export function hingeOf(room: Room, patch: Patch): Hinge {
   if (patch.hinge) return patch.hinge;
-  const plane = planeOf(room, patch.face);
-  const bounds = faceBounds(room, patch.face) ?? patch.rect;
+  const plane = faceOf(room, patch.face);
+  const bounds = plane?.rect ?? patch.rect;
   const low = patch.rect[0] - bounds[0] <= bounds[2] - patch.rect[2];
   return plane && leftIsLow(plane) === low ? 'left' : 'right';
 }
 
 /** The leaf of a door; null for what is no door, slides, lies in floor or ceiling, or is on no face. */
 export function leafOf(room: Room, patch: Patch): Leaf | null {
-  const plane = PATCH_KIND[patch.kind].hasLeaf ? planeOf(room, patch.face) : null;
+  const plane = PATCH_KIND[patch.kind].hasLeaf ? faceOf(room, patch.face) : null;
   const sweep = plane && sweepBefore(plane, patch.rect);
   if (!plane || !sweep || patch.swing === 'slides') return null;
   const [u0, , u1] = patch.rect;
@@ -93,7 +68,7 @@ export function leafOf(room: Room, patch: Patch): Leaf | null {
   const into = patch.swing !== 'out';
   const openAt = plane.at + (into ? 1 : -1) * plane.inward * (u1 - u0);
   const place = (along: number, at: number): readonly [number, number] =>
-    FACE_NORMALS[plane.side].axis === 0 ? [at, along] : [along, at];
+    plane.axis === 0 ? [at, along] : [along, at];
   return {
     hinge: place(hingeU, plane.at),
     shut: place(freeU, plane.at),

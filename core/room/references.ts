@@ -4,6 +4,7 @@
  * so is a name that might belong to it.
  */
 
+import { faceIdOf } from './faces';
 import { describe, pathText, type Fault } from './fault';
 import { finishLookup, nearestFinishId } from './finishes';
 import { FACES, type CustomFinish } from './project';
@@ -108,13 +109,9 @@ function unknownFaces(file: unknown): readonly Fault[] {
   return listAt(file, 'room.patches').flatMap((patch, i): readonly Fault[] => {
     const face = textIn(patch, 'face');
     if (face === null) return [];
-    const parts = face.split(':');
-    const side = parts.at(-1);
-    const owner = parts.length === 2 ? (parts[0] ?? '') : null;
+    const named = faceIdOf(face);
     const known =
-      parts.length <= 2 &&
-      FACES.some((candidate) => candidate === side) &&
-      (owner === null || solids === null || solids.includes(owner));
+      named !== null && (named.solid === null || solids === null || solids.includes(named.solid));
     if (known) return [];
     const sentence = `There is no face ${describe(face)}. Name one of ${FACES.join(', ')}, or a solid's as its id, a colon and the side.`;
     return [{ path: pathText(['room', 'patches', i, 'face']), sentence }];

@@ -6,7 +6,7 @@
  * Cost grows with the product of the planes along the three axes.
  */
 
-import { AXES, type Axis, FACE_NORMALS, faceAxes, FACES_BY_AXIS } from './faces';
+import { AXES, type Axis, FACE_NORMALS, faceAxes, faceText, oppositeOf } from './faces';
 import { patchedAreas, type Rect } from './patched-area';
 import { farCorner } from './point';
 import { type Face, FACES, type Point, type Room, type ShellSize } from './project';
@@ -122,10 +122,9 @@ function exposedRects({ planes, counts, owner }: Cells, room: Room): Exposed {
   const exposed: Exposed = new Map();
   const strides = [counts[1] * counts[2], counts[2], 1] as const;
   const entry = (face: Face, hit: number): { readonly rects: Rect[] } => {
-    const { axis, side } = FACE_NORMALS[face];
     const solid = room.solids[hit];
     // Looking up, the eye meets a solid's underside: the opposite side of the one looked towards.
-    const name = solid ? `${solid.id}:${FACES_BY_AXIS[axis]?.[side === 1 ? 0 : 1] ?? face}` : face;
+    const name = solid ? faceText({ solid: solid.id, side: oppositeOf(face) }) : face;
     const known = exposed.get(name);
     if (known) return known;
     const made = { finish: solid?.finish ?? room.finishes[face], rects: [] };

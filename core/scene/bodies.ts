@@ -4,7 +4,8 @@
  * too: `core/speakers/obstacles.ts` adds them, since their layout says which of them are there.
  */
 
-import { boxBefore, leafOf, planeOf } from '../room/openings';
+import { faceOf } from '../room/built-face';
+import { boxBefore, leafOf } from '../room/openings';
 import { isWay, PATCH_KIND } from '../room/patch-kinds';
 import type { Patch, Project } from '../room/project';
 import { screenRect } from '../room/screen';
@@ -92,7 +93,7 @@ export function bodiesOf(project: Project, except: readonly string[] = []): read
 export function openingsOf({ room }: Pick<Project, 'room'>): readonly OpeningBody[] {
   return room.patches.flatMap((patch): readonly OpeningBody[] => {
     const { kind } = patch;
-    const plane = PATCH_KIND[kind].isOpening ? planeOf(room, patch.face) : null;
+    const plane = PATCH_KIND[kind].isOpening ? faceOf(room, patch.face) : null;
     if (!plane || kind === 'screen' || kind === 'panel' || kind === 'other') return [];
     const box = boxBefore(plane, patch.rect, CASING_M);
     return [{ kind, id: patch.id, box, before: clearBefore(room, patch) }];
@@ -100,7 +101,7 @@ export function openingsOf({ room }: Pick<Project, 'room'>): readonly OpeningBod
 }
 
 function clearBefore(room: Project['room'], patch: Patch): Sweep | Step | null {
-  const plane = isWay(patch) ? planeOf(room, patch.face) : null;
+  const plane = isWay(patch) ? faceOf(room, patch.face) : null;
   if (!plane || plane.side === 'floor' || plane.side === 'ceiling') return null;
   const leaf = leafOf(room, patch);
   return leaf?.sweep

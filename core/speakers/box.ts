@@ -10,7 +10,8 @@ import type { Mount, PlacedSpeaker, Point, Project } from '../room/project';
 import { screenRect } from '../room/screen';
 import { referencePlace } from '../room/seats';
 import type { Box } from '../scene/box';
-import { beforeFaceM, mountFaces, nearestFace, type MountFace } from './mount-face';
+import type { BuiltFace } from '../room/built-face';
+import { beforeFaceM, facesOf, nearestFace } from '../scene/faces';
 
 /** A usual cabinet, m: width, height, depth (common practice). */
 export const USUAL_BOX_M: Point = [0.2, 0.35, 0.2];
@@ -29,7 +30,7 @@ export interface SpeakerBox {
   readonly channel: string;
   readonly mount: Mount;
   /** The surface that carries it; null for a stand. */
-  readonly face: MountFace | null;
+  readonly face: BuiltFace | null;
   /** Which way the baffle looks. */
   readonly axis: Axis;
   readonly looks: -1 | 1;
@@ -52,7 +53,7 @@ export interface SpeakerBox {
 export function defaultMount(
   project: Project,
   position: Point,
-  faces: readonly MountFace[] = mountFaces(project.room),
+  faces: readonly BuiltFace[] = facesOf(project.room),
 ): Mount {
   const face = nearestFace(
     faces.filter(({ side, solid }) => side !== 'floor' || solid !== null),
@@ -73,7 +74,7 @@ export function isOnPicture(project: Project, [x, , z]: Point): boolean {
   return Math.min(across, up) > DUST_M;
 }
 
-function isOver({ side, rect }: MountFace, place: Point): boolean {
+function isOver({ side, rect }: BuiltFace, place: Point): boolean {
   const [u, v] = faceAxes(side);
   const slack = 0.01;
   return (
@@ -85,7 +86,7 @@ function isOver({ side, rect }: MountFace, place: Point): boolean {
 }
 
 /** Faces that can carry the mount. */
-export function facesFor(mount: Mount, faces: readonly MountFace[]): readonly MountFace[] {
+export function facesFor(mount: Mount, faces: readonly BuiltFace[]): readonly BuiltFace[] {
   return faces.filter(({ name, axis, side, solid }) => {
     const hung = solid !== null && ['soffit', 'beam'].includes(solid.kind);
     switch (mount) {
@@ -107,7 +108,7 @@ export function facesFor(mount: Mount, faces: readonly MountFace[]): readonly Mo
 /** The box of a placed loudspeaker. */
 export function speakerBox(project: Project, speaker: PlacedSpeaker): SpeakerBox {
   const { channel, position } = speaker;
-  const faces = mountFaces(project.room);
+  const faces = facesOf(project.room);
   const mount = speaker.mount ?? defaultMount(project, position, faces);
   const fitting = facesFor(mount, faces);
   const face =
@@ -185,7 +186,7 @@ function cutToShell({ min, max }: Box, { room }: Project, except: Axis | null): 
 }
 
 /** The part of the cabinet before its surface; null where there is none. */
-function before({ min, max }: Box, { axis, at, inward }: MountFace): Box | null {
+function before({ min, max }: Box, { axis, at, inward }: BuiltFace): Box | null {
   const clip = (corner: Point): Point =>
     mapPoint(corner, (value, n) =>
       n === axis ? (inward === 1 ? Math.max(value, at) : Math.min(value, at)) : value,

@@ -11,7 +11,7 @@ import { isInTheOpen } from '../room/space';
 import { directionFrom } from './direction';
 import { degreesOutside } from './judge';
 import type { Channel } from './layouts';
-import { mountFaces, nearestFace } from './mount-face';
+import { facesOf, nearestFace } from '../scene/faces';
 
 /**
  * `at` on the carpenter's step of `units`, 5 mm or 1/4 in, measured from the nearer wall; how far it is
@@ -26,7 +26,7 @@ export function onTape(
 ): Point {
   const stepM = carpenterStepM(units);
   const far = farCorner(room.size);
-  const face = nearestFace(mountFaces(room), at);
+  const face = nearestFace(facesOf(room), at);
   return mapPoint(at, (value, axis) => {
     if (kept.includes(axis)) return value;
     if (face?.axis !== axis) return fromNearerEnd(value, far[axis], far[axis], stepM);

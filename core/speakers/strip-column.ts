@@ -3,7 +3,7 @@
  * level or an upright line, so that which of them is seen first under which elevation is exact.
  */
 
-import { FACES_BY_AXIS } from '../room/faces';
+import { FACES_BY_AXIS, faceText } from '../room/faces';
 import type { Point, Room } from '../room/project';
 import type { Box } from '../scene/box';
 
@@ -89,7 +89,7 @@ export function columnOf(
       far: Math.min(hit.far, out.far),
       low: solid.min[2],
       high: solid.max[2],
-      nearFace: `${solid.id}:${side ?? 'front'}`,
+      nearFace: faceText({ solid: solid.id, side: side ?? 'front' }),
     });
   }
   const first = (slope: number): { readonly face: string; readonly at: Seen['at'] } => {
@@ -119,7 +119,10 @@ export function columnOf(
       if (z > low && z < high) {
         if (near > 0) best = upright(nearFace, near);
       } else if (slope !== 0) {
-        const flat = z <= low ? level(`${id}:floor`, low) : level(`${id}:ceiling`, high);
+        const flat =
+          z <= low
+            ? level(faceText({ solid: id, side: 'floor' }), low)
+            : level(faceText({ solid: id, side: 'ceiling' }), high);
         if (flat.reach > near && flat.reach < far && flat.reach < best.reach) best = flat;
       }
     }

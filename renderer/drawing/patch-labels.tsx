@@ -3,11 +3,11 @@
  * the shell to another, and grips on the edges of the chosen one to stretch it.
  */
 
+import { faceOf } from '../../core/room/built-face';
 import type { Ray } from 'three';
 import { carpenterStepM } from '../../core/quantity/carpenter-step';
 import { roundLength } from '../../core/quantity/length';
-import { FACE_NORMALS, faceAxes, faceName, patchSide } from '../../core/room/faces';
-import { faceBounds } from '../../core/room/free-rect';
+import { FACE_NORMALS, faceAxes, faceName, patchSide, solidOfFace } from '../../core/room/faces';
 import {
   EDGES,
   movedPatch,
@@ -15,7 +15,6 @@ import {
   stretchedPatch,
   type Edge,
 } from '../../core/room/move-patch';
-import { planeOf } from '../../core/room/openings';
 import { isOpening } from '../../core/room/patch-kinds';
 import { mapPoint } from '../../core/room/point';
 import { FACES, type Patch, type Point, type Room } from '../../core/room/project';
@@ -100,7 +99,7 @@ function tag(context: LabelContext, patch: Patch): readonly PlacedLabel[] {
 
 /** An arrow key moves exactly one step, so it does not come to rest on edges; it stays on the face. */
 function shifted(room: Room, patch: Patch, by: readonly [number, number]): Patch | null {
-  const bounds = faceBounds(room, patch.face);
+  const bounds = faceOf(room, patch.face)?.rect;
   const [u0, v0, u1, v1] = patch.rect;
   const rect = [u0 + by[0], v0 + by[1], u1 + by[0], v1 + by[1]].map(roundLength);
   const [a = 0, b = 0, c = 0, d = 0] = rect;
@@ -134,7 +133,7 @@ function dragged(
     const hand = mapPoint(at, (value, axis) =>
       axis === normal ? value : value + now[axis] - then[axis],
     );
-    const other = from.face.includes(':') ? null : otherFace(context, from, ray, hand);
+    const other = solidOfFace(from.face) !== null ? null : otherFace(context, from, ray, hand);
     if (other) return patchOnFace(from, other.face, other.middle, room, stepM);
     return movedPatch(from, [hand[u] - at[u], hand[v] - at[v]], room, stepM);
   }
@@ -156,7 +155,7 @@ function otherFace(
     // Nothing says how high it is, so walls alone: the nearest to the hand.
     if (FACE_NORMALS[own].axis === 2) return null;
     const away = (face: (typeof FACES)[number]): number => {
-      const plane = planeOf(room, face);
+      const plane = faceOf(room, face);
       return plane ? Math.abs(hand[FACE_NORMALS[face].axis] - plane.at) : Infinity;
     };
     const walls = FACES.filter((face) => FACE_NORMALS[face].axis !== 2);
@@ -165,7 +164,7 @@ function otherFace(
     return { face: nearest, middle: [hand[faceAxes(nearest)[0]], keepV] };
   }
   if (view !== 'room') return null;
-  const bounds = faceBounds(room, own);
+  const bounds = faceOf(room, own)?.rect;
   const [u, v] = faceAxes(own);
   const beyond = bounds
     ? Math.max(bounds[0] - hand[u], hand[u] - bounds[2], bounds[1] - hand[v], hand[v] - bounds[3])
@@ -173,7 +172,7 @@ function otherFace(
   if (beyond < LEAVE_M) return null;
   for (const face of FACES) {
     const { axis } = FACE_NORMALS[face];
-    const plane = planeOf(room, face);
+    const plane = faceOf(room, face);
     if (face === own || !plane || (upright && axis === 2)) continue;
     // A face is seen from within the room.
     const towards = axis === 0 ? ray.direction.x : axis === 1 ? ray.direction.z : ray.direction.y;
@@ -182,7 +181,7 @@ function otherFace(
     on[axis] = plane.at;
     const hit = onPlane(ray, on, axis);
     const [a, b] = faceAxes(face);
-    const limits = faceBounds(room, face);
+    const limits = faceOf(room, face)?.rect;
     if (!hit || !limits) continue;
     if (hit[a] < limits[0] || hit[a] > limits[2] || hit[b] < limits[1] || hit[b] > limits[3])
       continue;

@@ -3,11 +3,11 @@
  * the point that its fields are measured to, two in each view, and what a figure typed there does.
  */
 
+import { faceOf } from '../../core/room/built-face';
 import type { Axis } from '../../core/room/faces';
-import { faceAxes, patchSide } from '../../core/room/faces';
+import { faceAxes, patchSide, solidOfFace } from '../../core/room/faces';
 import { fittingFields } from '../../core/room/fitting-fields';
 import { roundLength } from '../../core/quantity/length';
-import { planeOf } from '../../core/room/openings';
 import { farCorner, mapPoint } from '../../core/room/point';
 import type { Patch, Point, Project } from '../../core/room/project';
 import { rowCentreX } from '../../core/room/seats';
@@ -161,8 +161,8 @@ function measuredThing(project: Project, thing: Selected): Measured | null {
 const EAR_LIMITS_M = [0.3, 2.5] as const;
 
 function measuredPatch({ room }: Project, patch: Patch): Measured | null {
-  const plane = planeOf(room, patch.face);
-  if (!plane || patch.face.includes(':')) return null;
+  const plane = faceOf(room, patch.face);
+  if (!plane || solidOfFace(patch.face) !== null) return null;
   const [u, v] = faceAxes(patchSide(patch.face));
   const far = farCorner(room.size);
   const [u0, v0, u1, v1] = patch.rect;

@@ -1,9 +1,10 @@
 /** One patch: its face, finish, and rectangle from the corner along the face's two axes. */
 
+import { faceOf } from '../../core/room/built-face';
 import { useMemo, type ReactElement } from 'react';
-import { faceBounds, freePatch } from '../../core/room/free-rect';
+import { freePatch } from '../../core/room/free-rect';
 import { roundLength } from '../../core/quantity/length';
-import { faceAxes, patchSide, type Axis } from '../../core/room/faces';
+import { faceAxes, patchSide, solidOfFace, type Axis } from '../../core/room/faces';
 import { farCorner } from '../../core/room/point';
 import { hingeOf } from '../../core/room/openings';
 import { PATCH_KIND } from '../../core/room/patch-kinds';
@@ -53,7 +54,7 @@ export function PatchFields(props: PatchFieldsProps): ReactElement {
     () => ({ kind: 'patch', id: patch.id, face: patch.face }),
     [patch.id, patch.face],
   );
-  const onSolid = patch.face.includes(':');
+  const onSolid = solidOfFace(patch.face) !== null;
   const [u, v] = faceAxes(patchSide(patch.face));
   const [u0, v0, u1, v1] = patch.rect;
   const far = farCorner(room.size);
@@ -64,7 +65,7 @@ export function PatchFields(props: PatchFieldsProps): ReactElement {
     rect([to[0], to[1], to[0] + (u1 - u0), to[1] + (v1 - v0)], `place of ${patch.id}`, gesture);
   const toFace = (face: string): void => {
     const moved = { ...patch, face };
-    const there = faceBounds(room, face) ? freePatch(room, moved) : null;
+    const there = faceOf(room, face) ? freePatch(room, moved) : null;
     onChange(there ?? moved, `face of ${patch.id}`, null);
   };
   const box = useBroughtIntoView<HTMLDivElement>(patch.id);

@@ -11,7 +11,7 @@ import {
   type FacePlace,
   type Finish,
 } from '../../core/room/finishes';
-import { facePlaceOf } from '../../core/room/mounting';
+import { roleOf, solidOfFace } from '../../core/room/faces';
 import type { Project } from '../../core/room/project';
 import type { Surface } from '../../core/room/space';
 
@@ -50,7 +50,7 @@ function takes(spot: FinishSpot): (surface: Surface) => boolean {
     case 'face':
       return ({ face, patch }) => face === spot.face && patch === null;
     case 'solid':
-      return ({ face, patch }) => face.startsWith(`${spot.id}:`) && patch === null;
+      return ({ face, patch }) => solidOfFace(face) === spot.id && patch === null;
     case 'patch':
       return ({ patch }) => patch === spot.id;
   }
@@ -64,7 +64,7 @@ const PLACE_NAMES: Readonly<Record<FacePlace, string>> = {
 
 /** What the finish is made for, where that is another place than the spot; null where it suits. */
 export function madeFor(finish: Finish, spot: FinishSpot): string | null {
-  if (spot.kind === 'solid' || finish.suits.includes(facePlaceOf(spot.face))) return null;
+  if (spot.kind === 'solid' || finish.suits.includes(roleOf(spot.face))) return null;
   return `made for ${finish.suits.map((place) => PLACE_NAMES[place]).join(' and ')}`;
 }
 

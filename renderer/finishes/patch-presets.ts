@@ -1,8 +1,9 @@
 /** What is usually set into a face, ready to be put there, in whole centimetres or whole inches. */
 
+import { faceOf } from '../../core/room/built-face';
 import { METRES_PER_INCH, roundLength, type LengthUnits } from '../../core/quantity/length';
 import { freeId } from '../../core/room/free-id';
-import { faceBounds, nearestFreeRect, obstaclesOn } from '../../core/room/free-rect';
+import { nearestFreeRect, obstaclesOn } from '../../core/room/free-rect';
 import type { Rect } from '../../core/room/patched-area';
 import type { Face, Patch, PatchKind, Project } from '../../core/room/project';
 
@@ -128,7 +129,7 @@ export function presetPatch(project: Project, preset: PatchPreset): Patch {
     preset.kind,
     room.patches.map((patch) => patch.id),
   );
-  const bounds = faceBounds(room, preset.face) ?? [0, 0, 1, 1];
+  const bounds = faceOf(room, preset.face)?.rect ?? [0, 0, 1, 1];
   const [width, height] = [
     Math.min(preset.size[0], bounds[2]),
     Math.min(preset.size[1], bounds[3]),

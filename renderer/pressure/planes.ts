@@ -1,8 +1,8 @@
 /** The planes that pressure is painted on: every face of the free space, and the room at ear height. */
 
-import { FACE_NORMALS, faceAxes, type Axis } from '../../core/room/faces';
-import { farCorner } from '../../core/room/point';
-import { FACES, type Room } from '../../core/room/project';
+import type { Axis } from '../../core/room/faces';
+import type { Room } from '../../core/room/project';
+import { facesOf } from '../../core/scene/faces';
 import type { View } from '../state/session';
 
 export interface PressurePlane {
@@ -31,42 +31,17 @@ const samples = (from: number, to: number): Float64Array => {
 export const planesIn = (view: View): PressurePlane['where'] => (view === 'plan' ? 'ears' : 'face');
 
 /** Planes of the room; `earsM` is the height of the plan's. */
-export function planesOf({ size, solids }: Room, earsM: number | null): readonly PressurePlane[] {
-  const far = farCorner(size);
-  const clip = (at: number, axis: Axis): number => Math.min(Math.max(at, 0), far[axis]);
-  const planes: PressurePlane[] = FACES.map((face) => {
-    const { axis, side } = FACE_NORMALS[face];
-    const [u, v] = faceAxes(face);
-    return {
-      key: face,
-      where: 'face',
-      axis,
-      atM: side === 1 ? far[axis] : 0,
-      towards: side === 1 ? -1 : 1,
-      us: samples(0, far[u]),
-      vs: samples(0, far[v]),
-    };
-  });
-  for (const solid of solids) {
-    for (const face of FACES) {
-      const { axis, side } = FACE_NORMALS[face];
-      const atM = side === 1 ? solid.max[axis] : solid.min[axis];
-      if (atM <= 0.001 || atM >= far[axis] - 0.001) continue;
-      const [u, v] = faceAxes(face);
-      const [u0, u1] = [clip(solid.min[u], u), clip(solid.max[u], u)];
-      const [v0, v1] = [clip(solid.min[v], v), clip(solid.max[v], v)];
-      if (u1 - u0 < 0.001 || v1 - v0 < 0.001) continue;
-      planes.push({
-        key: `${solid.id}:${face}`,
-        where: 'face',
-        axis,
-        atM,
-        towards: side,
-        us: samples(u0, u1),
-        vs: samples(v0, v1),
-      });
-    }
-  }
+export function planesOf(room: Room, earsM: number | null): readonly PressurePlane[] {
+  const planes = facesOf(room).map(({ name, axis, at, inward, rect }): PressurePlane => ({
+    key: name,
+    where: 'face',
+    axis,
+    atM: at,
+    towards: inward,
+    us: samples(rect[0], rect[2]),
+    vs: samples(rect[1], rect[3]),
+  }));
+  const { size } = room;
   planes.push({
     key: 'ears',
     where: 'ears',

@@ -6,7 +6,7 @@
 import { useEffect, useMemo, type ReactElement } from 'react';
 import { BufferAttribute, BufferGeometry, ShapeUtils, Vector2 } from 'three';
 import type { Point } from '../../../core/room/project';
-import { FACE_NORMALS, faceAxes, patchSide } from '../../../core/room/faces';
+import { FACE_NORMALS, faceAxes, patchSide, solidOfFace } from '../../../core/room/faces';
 import type { Strip } from '../../../core/speakers/strips';
 import { toScene } from '../../drawing/axes';
 import type { Palette } from '../../drawing/palette';
@@ -58,7 +58,7 @@ const lift =
   (face: string) =>
   (point: Point): Point => {
     const { axis, side } = FACE_NORMALS[patchSide(face)];
-    const into = face.includes(':') ? side : -side;
+    const into = solidOfFace(face) === null ? -side : side;
     const moved: [number, number, number] = [...point];
     moved[axis] += into * OFF_M;
     return moved;

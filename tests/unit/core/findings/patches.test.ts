@@ -1,9 +1,9 @@
+import { faceOf } from '../../../../core/room/built-face';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { analyze } from '../../../../core/analysis/analyze';
 import {
   coveredParts,
-  faceBounds,
   nearestFreeRect,
   overhangM,
   rectOverlapM,
@@ -191,11 +191,11 @@ describe('faces', () => {
   const { room } = roomOf({ solids: [soffit] });
 
   it('have bounds along their own two axes', () => {
-    expect(faceBounds(room, 'left')).toEqual([0, 0, 5, 3]);
-    expect(faceBounds(room, 'floor')).toEqual([0, 0, 4, 5]);
-    expect(faceBounds(room, 's:floor')).toEqual([0, 0, 1, 5]);
-    expect(faceBounds(room, 'nowhere')).toBeNull();
-    expect(faceBounds(room, 'nobody:left')).toBeNull();
+    expect(faceOf(room, 'left')?.rect).toEqual([0, 0, 5, 3]);
+    expect(faceOf(room, 'floor')?.rect).toEqual([0, 0, 4, 5]);
+    expect(faceOf(room, 's:floor')?.rect).toEqual([0, 0, 1, 5]);
+    expect(faceOf(room, 'nowhere')?.rect).toBeNull();
+    expect(faceOf(room, 'nobody:left')?.rect).toBeNull();
   });
 
   it('are covered where a fitting stands against them', () => {

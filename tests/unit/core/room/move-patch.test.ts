@@ -1,6 +1,7 @@
+import { faceOf } from '../../../../core/room/built-face';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { overhangM, faceBounds } from '../../../../core/room/free-rect';
+import { overhangM } from '../../../../core/room/free-rect';
 import {
   EDGES,
   LEAST_PATCH_M,
@@ -55,7 +56,7 @@ describe('a door or panel that is moved by hand', () => {
             stretchedPatch(patch, edge, a, room, 0.005),
             patchOnFace(patch, face, [a, b], room, 0.005),
           ]) {
-            expect(overhangM(next.rect, given(faceBounds(room, next.face)))).toBe(0);
+            expect(overhangM(next.rect, given(faceOf(room, next.face)?.rect))).toBe(0);
             expect(next.rect[2] - next.rect[0]).toBeGreaterThan(LEAST_PATCH_M - 1e-6);
             expect(next.rect[3] - next.rect[1]).toBeGreaterThan(LEAST_PATCH_M - 1e-6);
           }

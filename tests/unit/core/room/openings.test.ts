@@ -1,5 +1,6 @@
+import { faceOf } from '../../../../core/room/built-face';
 import { describe, expect, it } from 'vitest';
-import { hingeOf, leafOf, planeOf, sweepBefore } from '../../../../core/room/openings';
+import { hingeOf, leafOf, sweepBefore } from '../../../../core/room/openings';
 import type { Patch } from '../../../../core/room/project';
 import { outsideShellM } from '../../../../core/room/space';
 import { given, roomOf } from '../../support/rooms';
@@ -14,7 +15,7 @@ describe('the leaf of a door', () => {
     ['back', [1, 0, 1.8, 2], [1, 4.2, 0], [1.8, 5, 2]],
     ['closet:left', [4.1, 0, 4.9, 2], [2.2, 4.1, 0], [3, 4.9, 2]],
   ] as const)('in %s sweeps into the room', (face, rect, min, max) => {
-    const sweep = given(sweepBefore(given(planeOf(room, face)), rect));
+    const sweep = given(sweepBefore(given(faceOf(room, face)), rect));
     for (const axis of [0, 1, 2] as const) {
       expect(sweep.min[axis]).toBeCloseTo(min[axis], 12);
       expect(sweep.max[axis]).toBeCloseTo(max[axis], 12);
@@ -22,11 +23,11 @@ describe('the leaf of a door', () => {
   });
 
   it('of a hatch in the ceiling sweeps over nothing', () => {
-    expect(sweepBefore(given(planeOf(room, 'ceiling')), [1, 1, 2, 2])).toBeNull();
+    expect(sweepBefore(given(faceOf(room, 'ceiling')), [1, 1, 2, 2])).toBeNull();
   });
 
   it('has no place on a solid that is not there', () => {
-    expect(planeOf(room, 'gone:left')).toBeNull();
+    expect(faceOf(room, 'gone:left')).toBeNull();
   });
 });
 
