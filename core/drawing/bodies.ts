@@ -49,7 +49,10 @@ export function positionOf(view: FlatView, cutM: number, box: Box): Position {
 
 const BEFORE_OPACITY = 0.3;
 
-/** What is built in, in its kinds of line. `bare` leaves the fill out, so that what lies under it shows. */
+/**
+ * What is built in, in its kinds of line. `bare` leaves out the fill of what is not cut, so that what is
+ * painted on it shows.
+ */
 export function solidBody(view: FlatView, cutM: number, solid: Box, bare: boolean): Body {
   const rect = rectOnPaper(view, solid);
   const points = cornersOf(rect);
@@ -58,7 +61,7 @@ export function solidBody(view: FlatView, cutM: number, solid: Box, bare: boolea
   const layer = 'solids';
   const topTone: Tone = hiddenAxis(view) === 2 ? 'floor' : 'solid';
   const fill = (tone: Tone, opacity?: number): readonly Mark[] =>
-    bare
+    bare && position !== 'cut'
       ? []
       : [{ kind: 'fill', layer, points, tone, ...(opacity === undefined ? {} : { opacity }) }];
   const edge = (tone: Tone, weight: 'cut' | 'seen', dashed = false): Mark => ({

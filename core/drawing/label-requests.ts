@@ -28,8 +28,8 @@ export interface LabelWish {
 /** A place of the room on the page; null where it is behind the eye. */
 export type ToPage = (place: Point) => PagePoint | null;
 
-/** From a place to the edge of the lettering beside it, px. */
-const BESIDE_PX = 15;
+/** Around a place what stands there must be seen, px: lettering beside it keeps off so far. */
+const CLEAR_PX = 13;
 /** Labels this far outside the picture are not shown, px. */
 const EDGE_PX = { x: 40, y: 20 };
 
@@ -59,15 +59,22 @@ function wantedOnPage(
   if (!place) return null;
   const from = label.awayFrom ?? label.outwardFrom;
   const outward = from ? wayBetween(toPage(from), place) : null;
-  const beside = label.awayFrom ? outward : null;
-  const x = place.x + (beside?.x ?? 0) * (BESIDE_PX + size.width / 2);
-  const y = place.y + (beside?.y ?? 0) * (BESIDE_PX + size.height / 2);
+  const byPx = label.awayFrom && outward ? clearBy(outward, size) : 0;
+  const x = place.x + (outward?.x ?? 0) * byPx;
+  const y = place.y + (outward?.y ?? 0) * byPx;
   const outside =
     x < -EDGE_PX.x ||
     y < -EDGE_PX.y ||
     x > picture.width + EDGE_PX.x ||
     y > picture.height + EDGE_PX.y;
   return outside ? null : { x, y, ...(outward ? { outward } : {}) };
+}
+
+/** How far out lettering of a size goes until it is beside the place, or over or under it, px. */
+function clearBy(outward: PagePoint, { width, height }: PageSize): number {
+  const beside = (width / 2 + CLEAR_PX) / Math.abs(outward.x);
+  const above = (height / 2 + CLEAR_PX) / Math.abs(outward.y);
+  return Math.min(beside, above);
 }
 
 /** Unit vector on the page; null where both are in the same place. */

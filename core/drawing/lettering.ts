@@ -7,7 +7,6 @@ import type { Measures } from '../quantity/measures';
 import { isOpening } from '../room/patch-kinds';
 import { FACE_NORMALS, patchSide } from '../room/faces';
 import { SIDES, type Patch, type Point, type Project } from '../room/project';
-import type { SpeakersResult } from '../speakers/judge';
 import { screenBox } from './bodies';
 import { shellDimensions } from './dimensions';
 import {
@@ -21,6 +20,7 @@ import {
 } from './label-places';
 import { labelRequest, RANKS, type LabelWish } from './label-requests';
 import type { Lettering, Mark, PaperPoint, PaperRect } from './marks';
+import type { JudgedSpeakers } from './loudspeakers';
 import { depthOf, onPaper } from './on-paper';
 import { placeLabels, type LabelRequest, type PagePoint, type PageSize } from './place-labels';
 import type { FlatView } from './views';
@@ -63,7 +63,7 @@ function placeMm({ text, sizeMm, turned }: Omit<Name, 'at'>): PaperPoint {
 function namesIn(
   view: FlatView,
   project: Project,
-  judged: SpeakersResult,
+  judged: JudgedSpeakers,
   measures: Measures,
 ): readonly Name[] {
   const { room, seating, speakers, screen } = project;
@@ -158,7 +158,7 @@ export interface PlacedLettering {
 export function placedLettering(
   view: FlatView,
   project: Project,
-  judged: SpeakersResult,
+  judged: JudgedSpeakers,
   measures: Measures,
   drawn: PaperRect,
   scale: number,

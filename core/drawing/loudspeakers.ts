@@ -115,8 +115,11 @@ function cabinetMarks(
   ];
 }
 
+/** What a drawing asks of the judgement of the loudspeakers. */
+export type JudgedSpeakers = Pick<SpeakersResult, 'layout' | 'listening' | 'speakers' | 'later'>;
+
 export interface LoudspeakerWants {
-  readonly judged: SpeakersResult;
+  readonly judged: JudgedSpeakers;
   /** Ears that the rays go to; the reference place's where null. */
   readonly hearing: Point | null;
   /** Channel of the chosen one. */

@@ -4,12 +4,12 @@ import type { Measures } from '../quantity/measures';
 import { METRES_PER_FOOT } from '../quantity/length';
 import type { Point, Project } from '../room/project';
 import { subwooferBox } from '../scene/subwoofer-box';
-import { judgeSpeakers, type SpeakersResult } from '../speakers/judge';
+import { judgeSpeakers } from '../speakers/judge';
 import { boxBody, drawnBodies, referenceMarks, screenBox, seatBodies, solidBody } from './bodies';
 import { shellDimensionMarks } from './dimensions';
 import { groundMarks, shellMarks } from './ground';
 import { placedLettering } from './lettering';
-import { aimMarks, loudspeakerBodies, rayMarks } from './loudspeakers';
+import { aimMarks, loudspeakerBodies, rayMarks, type JudgedSpeakers } from './loudspeakers';
 import { around, reachOf, type Mark, type PaperRect } from './marks';
 import { linesOnPaper } from './on-paper';
 import { drawnPatches } from './patches';
@@ -20,7 +20,7 @@ import type { FlatView } from './views';
 export interface SketchWants {
   readonly measures: Measures;
   /** Of the room, where it is at hand. */
-  readonly judged?: SpeakersResult;
+  readonly judged?: JudgedSpeakers;
   /** Ears that the rays go to; the reference place's where it is not given. */
   readonly hearing?: Point | null;
   /** Channel of the chosen loudspeaker, and id of the chosen patch. */

@@ -41,7 +41,7 @@ export function svgOf(marks: readonly Mark[], look: SvgLook): string {
     paths: readonly (readonly PaperPoint[])[],
     closed: boolean,
   ): void => {
-    const key = `class="${layer}" ${strokeOf(stroke, look)}`;
+    const key = `data-layer="${layer}" ${strokeOf(stroke, look)}`;
     if (open?.key !== key) {
       close();
       open = { key, paths: [] };
@@ -62,7 +62,7 @@ export function svgOf(marks: readonly Mark[], look: SvgLook): string {
       case 'fill':
         close();
         out.push(
-          `<path class="${mark.layer}" d="${pathOf(mark.points, true, look.unitsPerM)}" fill="${look.color(mark.tone)}"${opacityOf(mark.opacity)}/>`,
+          `<path data-layer="${mark.layer}" d="${pathOf(mark.points, true, look.unitsPerM)}" fill="${look.color(mark.tone)}"${opacityOf(mark.opacity)}/>`,
         );
         break;
       case 'circle': {
@@ -70,7 +70,7 @@ export function svgOf(marks: readonly Mark[], look: SvgLook): string {
         const { centre, radiusM, fill, stroke, layer } = mark;
         const [x, y] = [centre[0], -centre[1]].map((at) => figure(at * look.unitsPerM));
         out.push(
-          `<circle class="${layer}" cx="${x}" cy="${y}" r="${figure(radiusM * look.unitsPerM)}" ${stroke ? strokeOf(stroke, look, fill) : `fill="${fill ? look.color(fill) : 'none'}"`}/>`,
+          `<circle data-layer="${layer}" cx="${x}" cy="${y}" r="${figure(radiusM * look.unitsPerM)}" ${stroke ? strokeOf(stroke, look, fill) : `fill="${fill ? look.color(fill) : 'none'}"`}/>`,
         );
         break;
       }
@@ -123,8 +123,8 @@ function textOf(mark: Extract<Mark, { kind: 'text' }>, look: SvgLook): string {
   const [width, height] = mark.extentM.map((extent) => extent * unitsPerM);
   const size = mark.sizeM * unitsPerM;
   return [
-    `<rect class="${mark.layer}" x="${figure(x - (width ?? 0) / 2)}" y="${figure(y - (height ?? 0) / 2)}" width="${figure(width ?? 0)}" height="${figure(height ?? 0)}" fill="${color('raised')}"/>`,
-    `<text class="${mark.layer}" x="${figure(x)}" y="${figure(y + RISE * size)}" font-size="${figure(size)}" text-anchor="middle" fill="${color(mark.tone)}"${mark.bold ? ' font-weight="600"' : ''}${mark.turned ? ` transform="rotate(-90 ${figure(x)} ${figure(y)})"` : ''}>${escapedInXml(mark.text)}</text>`,
+    `<rect data-layer="${mark.layer}" x="${figure(x - (width ?? 0) / 2)}" y="${figure(y - (height ?? 0) / 2)}" width="${figure(width ?? 0)}" height="${figure(height ?? 0)}" fill="${color('raised')}"/>`,
+    `<text data-layer="${mark.layer}" x="${figure(x)}" y="${figure(y + RISE * size)}" font-size="${figure(size)}" text-anchor="middle" fill="${color(mark.tone)}"${mark.bold ? ' font-weight="600"' : ''}${mark.turned ? ` transform="rotate(-90 ${figure(x)} ${figure(y)})"` : ''}>${escapedInXml(mark.text)}</text>`,
   ].join('\n');
 }
 

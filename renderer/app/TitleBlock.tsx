@@ -2,15 +2,9 @@
 
 import { useEffect, useState, type ReactElement } from 'react';
 import { formatLength } from '../../core/quantity/length';
-import { fileOf, isUnsaved, useProject, useSession, type View } from '../state/session';
+import { fileOf, isUnsaved, useProject, useSession } from '../state/session';
+import { viewTitle } from '../drawing/view-names';
 import { localDate } from './local-date';
-
-const VIEW_TITLES: Readonly<Record<View, string>> = {
-  room: 'In space',
-  plan: 'Plan',
-  section: 'Long section',
-  front: 'Cross section',
-};
 
 export function TitleBlock(): ReactElement {
   const project = useProject();
@@ -34,7 +28,7 @@ export function TitleBlock(): ReactElement {
         </div>
         <div>
           <dt>view</dt>
-          <dd>{VIEW_TITLES[view]}</dd>
+          <dd>{viewTitle(view)}</dd>
         </div>
         <div className="revision-cell">
           <dt>revision</dt>

@@ -1,18 +1,16 @@
-/** Moves the eye: glides between views, follows the room's size, and lets the person orbit and zoom. */
+/** Moves the eye in space: follows the room's size, and lets the person orbit and zoom. */
 
 import { useFrame, useThree } from '@react-three/fiber';
 import { useEffect, useRef, type RefObject } from 'react';
-import { MOUSE, type PerspectiveCamera, Spherical } from 'three';
+import { type PerspectiveCamera, Spherical } from 'three';
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
 import type { ShellSize } from '../../core/room/project';
-import type { View } from '../state/session';
 import { goTo, movedPose, type EyeMove } from './eye-keys';
-import { between, eyeOf, frameRoom, viewPose, type Pose } from './poses';
+import { between, eyeOf, frameRoom, roomPose, type Pose } from './poses';
 
 const GLIDE_MS = 420;
 
 export interface CameraRigProps {
-  readonly view: View;
   readonly size: ShellSize;
   /** True while a drag is on: the eye stays still under the hand. */
   readonly held: boolean;
@@ -23,7 +21,6 @@ export interface CameraRigProps {
 }
 
 interface Shown {
-  readonly view: View;
   readonly size: ShellSize;
   readonly aspect: number;
   readonly refit: number;
@@ -38,7 +35,7 @@ interface Glide {
 const eased = (t: number): number => t * t * (3 - 2 * t);
 const stillPreferred = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
 
-export function CameraRig({ view, size, held, refit, eye }: CameraRigProps): null {
+export function CameraRig({ size, held, refit, eye }: CameraRigProps): null {
   const camera = useThree((state) => state.camera as PerspectiveCamera);
   const element = useThree((state) => state.gl.domElement);
   const viewport = useThree((state) => state.size);
@@ -52,6 +49,7 @@ export function CameraRig({ view, size, held, refit, eye }: CameraRigProps): nul
     const orbit = new OrbitControls(camera, element);
     orbit.enableDamping = false;
     orbit.maxPolarAngle = Math.PI * 0.56;
+    orbit.screenSpacePanning = true;
     const onChange = (): void => invalidate();
     const onStart = (): void => {
       glide.current = null;
@@ -61,7 +59,7 @@ export function CameraRig({ view, size, held, refit, eye }: CameraRigProps): nul
     controls.current = orbit;
     eye.current = (move) => {
       glide.current = null;
-      goTo(camera, orbit, movedPose(poseOf(camera, orbit), move, orbit.enableRotate));
+      goTo(camera, orbit, movedPose(poseOf(camera, orbit), move));
       invalidate();
     };
     return () => {
@@ -75,18 +73,14 @@ export function CameraRig({ view, size, held, refit, eye }: CameraRigProps): nul
     const orbit = controls.current;
     if (!orbit || held) return;
     const present = shown.current;
-    const turns = view === 'room';
-    orbit.enableRotate = turns;
-    orbit.mouseButtons.LEFT = turns ? MOUSE.ROTATE : MOUSE.PAN;
-    orbit.screenSpacePanning = true;
-    let to = viewPose(view, size, aspect);
+    let to = roomPose(size, aspect);
     if (present) {
       const from = poseOf(camera, orbit);
-      if (present.view === view && present.refit === refit) {
-        // The same view of a changed room: keep the person's angle, pan and zoom.
-        const direction = { ...(turns ? from : to), fovDeg: from.fovDeg };
-        const before = frameRoom(view, present.size, direction, present.aspect);
-        const after = frameRoom(view, size, direction, aspect);
+      if (present.refit === refit) {
+        // A changed room: keep the person's angle, pan and zoom.
+        const direction = from;
+        const before = frameRoom(present.size, direction, present.aspect);
+        const after = frameRoom(size, direction, aspect);
         to = {
           ...direction,
           distance: (after.distance * from.distance) / before.distance,
@@ -101,9 +95,9 @@ export function CameraRig({ view, size, held, refit, eye }: CameraRigProps): nul
     } else {
       stand(camera, orbit, to);
     }
-    shown.current = { view, size, aspect, refit };
+    shown.current = { size, aspect, refit };
     invalidate();
-  }, [view, size, aspect, held, refit, camera, invalidate]);
+  }, [size, aspect, held, refit, camera, invalidate]);
 
   useFrame(() => {
     const orbit = controls.current;

@@ -15,8 +15,8 @@ import {
 import type { Ray } from 'three';
 import { useKeyGesture } from '../kit/controls/use-key-gesture';
 import { useSession } from '../state/session';
-import { rayThrough, type Stage } from './stage';
 import type { Gesture } from '../state/gesture';
+import type { Stage } from './stage';
 
 export interface DragHandleProps {
   readonly label: string;
@@ -81,7 +81,7 @@ export function DragHandle(props: DragHandleProps): ReactElement {
     if (!stage.current || event.button !== 0) return;
     event.currentTarget.setPointerCapture(event.pointerId);
     drag.current = {
-      ray: rayThrough(stage.current, event.clientX, event.clientY).clone(),
+      ray: stage.current.rayThrough(event.clientX, event.clientY).clone(),
       x: event.clientX,
       y: event.clientY,
       gesture: useSession.getState().begin(),
@@ -98,7 +98,7 @@ export function DragHandle(props: DragHandleProps): ReactElement {
       setPulling(true);
       onStart?.();
     }
-    const ray = rayThrough(stage.current, event.clientX, event.clientY);
+    const ray = stage.current.rayThrough(event.clientX, event.clientY);
     onDrag(ray, going.ray, event.shiftKey, going.gesture);
   };
 

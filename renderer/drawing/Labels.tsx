@@ -1,21 +1,16 @@
 /**
- * Lettering and handles over the canvas: page elements that are moved, every drawn frame, to where
- * their place in the room appears. They stay sharp, can be focused, and are read by a screen reader.
+ * Lettering and handles over the drawing: page elements that are moved, every time that it is drawn, to
+ * where their place in the room appears. They stay sharp, can be focused, and are read by a screen reader.
  */
 
-import { useFrame, useThree } from '@react-three/fiber';
-import { type ReactElement, type ReactNode, type RefObject, useEffect, useRef } from 'react';
-import { type PerspectiveCamera, Vector3 } from 'three';
-import { labelRequest, type LabelWish } from '../../core/drawing/label-requests';
+import type { ReactElement, ReactNode, RefObject } from 'react';
+import { labelRequest, type LabelWish, type ToPage } from '../../core/drawing/label-requests';
 import {
   placeLabels,
   type LabelRequest,
   type PagePoint,
   type PageSize,
 } from '../../core/drawing/place-labels';
-import type { Point } from '../../core/room/project';
-import { toScene } from './axes';
-import type { Stage } from './stage';
 
 export interface PlacedLabel extends LabelWish {
   readonly key: string;
@@ -42,47 +37,29 @@ export function LabelLayer({
   );
 }
 
-export interface LabelMoverProps {
-  readonly layer: RefObject<HTMLDivElement | null>;
-  readonly stage: { current: Stage | null };
-  readonly labels: readonly PlacedLabel[];
-}
-
-/** The scene side: moves the elements before each frame, and lends camera and canvas to the handles. */
-export function LabelMover({ layer, stage, labels }: LabelMoverProps): null {
-  const camera = useThree((state) => state.camera as PerspectiveCamera);
-  const canvas = useThree((state) => state.gl.domElement);
-  const invalidate = useThree((state) => state.invalidate);
-  const sizes = useRef<SizeCache>(new WeakMap());
-
-  useEffect(() => {
-    stage.current = { camera, canvas };
-  }, [stage, camera, canvas]);
-  useEffect(() => {
-    sizes.current = new WeakMap();
-    invalidate();
-  }, [labels, invalidate]);
-
-  useFrame(({ size }) => {
-    const anchors = layer.current?.children;
-    if (!anchors) return;
-    camera.updateMatrixWorld();
-    const requests = labels.map((label, i): LabelRequest => {
-      const anchor = anchors[i];
-      const extent = anchor instanceof HTMLElement ? sizeOf(anchor, sizes.current) : NO_SIZE;
-      return labelRequest(label, (place) => onCanvas(place, camera, size), extent, size);
-    });
-    placeLabels(requests, size).forEach((at, i) => {
-      const anchor = anchors[i];
-      const wanted = requests[i]?.at;
-      if (!(anchor instanceof HTMLElement)) return;
-      anchor.style.visibility = at ? 'visible' : 'hidden';
-      if (!at || !wanted) return;
-      anchor.style.transform = `translate(${at.x.toFixed(1)}px, ${at.y.toFixed(1)}px)`;
-      lead(anchor, at, wanted);
-    });
+/** Move the elements in `layer` to where their places appear on a picture of that size. */
+export function moveLabels(
+  layer: HTMLElement,
+  labels: readonly PlacedLabel[],
+  toPage: ToPage,
+  picture: PageSize,
+  sizes: SizeCache,
+): void {
+  const anchors = layer.children;
+  const requests = labels.map((label, i): LabelRequest => {
+    const anchor = anchors[i];
+    const size = anchor instanceof HTMLElement ? sizeOf(anchor, sizes) : NO_SIZE;
+    return labelRequest(label, toPage, size, picture);
   });
-  return null;
+  placeLabels(requests, picture).forEach((at, i) => {
+    const anchor = anchors[i];
+    const wanted = requests[i]?.at;
+    if (!(anchor instanceof HTMLElement)) return;
+    anchor.style.visibility = at ? 'visible' : 'hidden';
+    if (!at || !wanted) return;
+    anchor.style.transform = `translate(${at.x.toFixed(1)}px, ${at.y.toFixed(1)}px)`;
+    lead(anchor, at, wanted);
+  });
 }
 
 const NO_SIZE: PageSize = { width: 0, height: 0 };
@@ -99,16 +76,7 @@ function lead(anchor: HTMLElement, at: PagePoint, wanted: PagePoint): void {
   line.style.rotate = `${((Math.atan2(dy, dx) * 180) / Math.PI).toFixed(1)}deg`;
 }
 
-type SizeCache = WeakMap<Element, PageSize>;
-
-const scratch = new Vector3();
-
-/** Where a place of the room is on the canvas; null where it is behind the eye. */
-function onCanvas(place: Point, camera: PerspectiveCamera, size: PageSize): PagePoint | null {
-  const { x, y, z } = scratch.set(...toScene(place)).project(camera);
-  if (z > 1) return null;
-  return { x: ((x + 1) / 2) * size.width, y: ((1 - y) / 2) * size.height };
-}
+export type SizeCache = WeakMap<Element, PageSize>;
 
 /** Size of a label's element, measured once until the labels change. */
 function sizeOf(anchor: HTMLElement, known: SizeCache): PageSize {

@@ -112,18 +112,19 @@ function NoDrawing({ onRetry }: { readonly onRetry: () => void }): ReactElement 
   return (
     <div className="no-drawing" role="status">
       <div>
-        <strong>The room cannot be drawn in this window</strong>
+        <strong>The room cannot be drawn in space in this window</strong>
         <p>
-          The drawing needs WebGL, and this window has none: graphics acceleration is switched off,
-          or the graphics driver is not trusted with it.
+          The room in space needs WebGL, and this window has none: graphics acceleration is switched
+          off, or the graphics driver is not trusted with it.
         </p>
         <p>
-          Everything else works. Type lengths and places in the fields, and read the charts, tables
-          and findings as ever; your room is kept and can be saved.
+          Everything else works. Plan and sections need none: they are drawn, and things are moved
+          in them, as ever; so are the charts, tables and findings, and your room is kept and can be
+          saved.
         </p>
         <p>
-          To get the drawing, switch graphics acceleration on in the browser’s settings or update
-          the graphics driver, and start again. Another browser may have it at once.
+          To get it, switch graphics acceleration on in the browser’s settings or update the
+          graphics driver, and start again. Another browser may have it at once.
         </p>
         <button type="button" onClick={onRetry}>
           Try again

@@ -6,7 +6,7 @@ import { SIZE_LIMITS_M } from '../../core/room/limits';
 import type { Point, Side } from '../../core/room/project';
 import { DimensionFigure, SIDE_NAMES } from './DimensionFigure';
 import { middleOf, rowLabelWish, screenLabelWish } from '../../core/drawing/label-places';
-import type { DimensionLine } from './dimension-lines';
+import type { ShellDimension } from '../../core/drawing/dimensions';
 import { DragHandle } from './DragHandle';
 import { clamp, isMarked, type LabelContext } from './label-context';
 import type { PlacedLabel } from './Labels';
@@ -25,7 +25,7 @@ export function drawingLabels(context: LabelContext): readonly PlacedLabel[] {
   ];
 }
 
-function sideLabels(context: LabelContext, dimension: DimensionLine): readonly PlacedLabel[] {
+function sideLabels(context: LabelContext, dimension: ShellDimension): readonly PlacedLabel[] {
   const { project, units, stage, change, hold, place } = context;
   const { side, from, to } = dimension;
   const axis = AXES[side];

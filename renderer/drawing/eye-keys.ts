@@ -6,7 +6,7 @@ import { eyeOf, type Pose } from './poses';
 
 /** What the drawing's keys are, in words. */
 export const EYE_KEYS =
-  'Arrow keys turn the room, or move the sheet; with Shift they move it in space too. + and − zoom, Home shows the whole room.';
+  'Arrow keys turn the room, with Shift they move it. + and − zoom, Home shows the whole room.';
 
 export interface EyeMove {
   /** Steps to the right and up. */
@@ -40,10 +40,10 @@ const SLIDE = 0.06;
 /** Never straight overhead, where left and right are lost, rad. */
 const LEAST_PHI = 0.05;
 
-/** The pose after a move; it turns only in space. */
-export function movedPose(pose: Pose, move: EyeMove, turns: boolean): Pose {
+/** The pose after a move. */
+export function movedPose(pose: Pose, move: EyeMove): Pose {
   const distance = pose.distance * ZOOM ** -move.nearer;
-  if (turns && !move.slides) {
+  if (!move.slides) {
     const step = MathUtils.degToRad(TURN_DEG);
     const phi = Math.max(LEAST_PHI, pose.phi - move.up * step);
     return { ...pose, distance, theta: pose.theta + move.right * step, phi };

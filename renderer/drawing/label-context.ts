@@ -3,6 +3,8 @@
 import type { RefObject } from 'react';
 import type { Ray } from 'three';
 import type { Analysis } from '../../core/analysis/analyze';
+import type { ShellDimension } from '../../core/drawing/dimensions';
+import { FLAT_VIEWS, type FlatView } from '../../core/drawing/views';
 import type { FindingPlace } from '../../core/findings/finding';
 import { carpenterStepM, snapLength } from '../../core/quantity/carpenter-step';
 import type { LengthUnits } from '../../core/quantity/length';
@@ -18,7 +20,6 @@ import {
   type ThingKind,
 } from '../state/selection';
 import type { Session, View } from '../state/session';
-import type { DimensionLine } from './dimension-lines';
 import { onPlane, type Stage } from './stage';
 import type { Gesture } from '../state/gesture';
 
@@ -31,7 +32,7 @@ export interface LabelContext {
   readonly analysis: Analysis;
   readonly units: LengthUnits;
   readonly view: View;
-  readonly dimensions: readonly DimensionLine[];
+  readonly dimensions: readonly ShellDimension[];
   readonly stage: RefObject<Stage | null>;
   /** What the open finding speaks of. */
   readonly place: FindingPlace | null;
@@ -49,7 +50,12 @@ export function isMarked({ session, place }: LabelContext, thing: Selected): boo
 }
 
 /** The axis that the eye looks along: things are dragged level in the room and plan, upright in sections. */
-export const DRAG_NORMAL: Readonly<Record<View, Axis>> = { room: 2, plan: 2, section: 0, front: 1 };
+export const DRAG_NORMAL: Readonly<Record<View, Axis>> = {
+  room: 2,
+  plan: FLAT_VIEWS.plan.looks.axis,
+  section: FLAT_VIEWS.section.looks.axis,
+  front: FLAT_VIEWS.front.looks.axis,
+};
 
 /** Where a point goes that is dragged from `start`; null where the eye looks along the plane. */
 export function dragPlace(
@@ -78,12 +84,17 @@ export function clampToShell([x, y, z]: Point, { room }: Project): Point {
   return [clamp(x, [0, width]), clamp(y, [0, length]), clamp(z, [0, height])];
 }
 
+/** To the right and up the paper. */
+function waysOf({ right, up }: FlatView): readonly [Axis, 1 | -1, Axis, 1 | -1] {
+  return [right.axis, right.sign, up.axis, up.sign];
+}
+
 /** Room axes that the arrow keys move along in each view: to the right, and up. */
 export const NUDGE_AXES: Readonly<Record<View, readonly [Axis, 1 | -1, Axis, 1 | -1]>> = {
   room: [0, 1, 1, -1],
-  plan: [1, 1, 0, 1],
-  section: [1, 1, 2, 1],
-  front: [0, 1, 2, 1],
+  plan: waysOf(FLAT_VIEWS.plan),
+  section: waysOf(FLAT_VIEWS.section),
+  front: waysOf(FLAT_VIEWS.front),
 };
 
 /** The place after an arrow key. */

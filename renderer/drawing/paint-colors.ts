@@ -4,7 +4,6 @@
  * loud to quiet. Both read in grey: darker (on dark paper lighter) is louder.
  */
 
-import { channels } from './palette';
 import { BAND_DB, BANDS, type Painting } from '../pressure/painting';
 
 /** `#rrggbb` each. */
@@ -18,6 +17,12 @@ export interface PaintColors {
 /** The fullest shade still shows what lies beneath. */
 const FULLEST = 0.82;
 const OPACITY = 235;
+
+/** Red, green and blue of `#rrggbb`. */
+export function channels(color: string): readonly [number, number, number] {
+  const value = parseInt(color.trim().slice(1), 16);
+  return [(value >> 16) & 255, (value >> 8) & 255, value & 255];
+}
 
 /** Shade of one value, 0 to 1, and whether it is of the other colour. */
 export function shadeOf(value: number, kind: Painting['kind']): { share: number; other: boolean } {

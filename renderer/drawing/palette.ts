@@ -18,12 +18,6 @@ const NAMES = [
 
 export type Palette = Readonly<Record<(typeof NAMES)[number], string>>;
 
-/** Red, green and blue of `#rrggbb`. */
-export function channels(color: string): readonly [number, number, number] {
-  const value = parseInt(color.trim().slice(1), 16);
-  return [(value >> 16) & 255, (value >> 8) & 255, value & 255];
-}
-
 function readPalette(): Palette {
   const style = getComputedStyle(document.documentElement);
   return Object.fromEntries(

@@ -3,6 +3,8 @@
  * the point that its fields are measured to, two in each view, and what a figure typed there does.
  */
 
+import { measuredAxes, placeLine, type PlaceLine } from '../../core/drawing/dimensions';
+import { FLAT_VIEWS } from '../../core/drawing/views';
 import { faceOf } from '../../core/room/built-face';
 import type { Axis } from '../../core/room/faces';
 import { faceAxes, patchSide, solidOfFace } from '../../core/room/faces';
@@ -17,11 +19,7 @@ import { idOf, type Selected } from '../state/selection';
 import { useSession, type View } from '../state/session';
 import type { Gesture } from '../state/gesture';
 
-export interface PlaceDimension {
-  readonly axis: Axis;
-  /** On the wall or the floor, and at the point that is measured. */
-  readonly from: Point;
-  readonly to: Point;
+export interface PlaceDimension extends PlaceLine {
   /** Names the figure, for example `column-1 from the left wall`. */
   readonly label: string;
   readonly valueM: number;
@@ -30,13 +28,9 @@ export interface PlaceDimension {
   readonly set: (valueM: number, gesture: Gesture | null) => void;
 }
 
-/** What is measured in each view: along the page, and up it. */
-export const MEASURED_AXES: Readonly<Record<View, readonly Axis[]>> = {
-  room: [0, 1],
-  plan: [0, 1],
-  section: [1, 2],
-  front: [0, 2],
-};
+/** The axes that are measured in each view: along the page, and up it. */
+export const axesIn = (view: View): readonly [Axis, Axis] =>
+  view === 'room' ? [0, 1] : measuredAxes(FLAT_VIEWS[view]);
 
 const FROM = ['from the left wall', 'from the screen wall', 'above the floor'] as const;
 
@@ -56,11 +50,12 @@ export function placeDimensions(
   const measured = thing && measuredThing(project, thing);
   if (!measured) return [];
   const { at, name, figures } = measured;
-  return MEASURED_AXES[view].flatMap((axis) => {
+  return axesIn(view).flatMap((axis) => {
     const figure = figures[axis];
     if (!figure) return [];
-    const from = mapPoint(at, (value, n) => (n === axis ? 0 : value));
-    return [{ axis, from, to: at, label: `${name} ${FROM[axis]}`, valueM: at[axis], ...figure }];
+    return [
+      { ...placeLine(at, axis), label: `${name} ${FROM[axis]}`, valueM: at[axis], ...figure },
+    ];
   });
 }
 
@@ -182,23 +177,4 @@ function measuredPatch({ room }: Project, patch: Patch): Measured | null {
       [v]: { lowM: 0, highM: far[v], set: (to: number, g: Gesture | null) => move(0, to - v0, g) },
     },
   };
-}
-
-/** Shorter than this there is no line to see, m. */
-const LEAST_M = 0.02;
-const TICK_M = 0.06;
-
-/** The line, and a tick across each end, in the plane that is looked at. */
-export function placeStrokes(
-  { axis, from, to, valueM }: PlaceDimension,
-  view: View,
-): readonly (readonly [Point, Point])[] {
-  if (valueM < LEAST_M) return [];
-  const across = MEASURED_AXES[view].find((other) => other !== axis) ?? 0;
-  const beside = (at: Point, by: number): Point =>
-    mapPoint(at, (value, n) => (n === axis || n === across ? value + by : value));
-  return [
-    [from, to],
-    ...[from, to].map((end) => [beside(end, -TICK_M), beside(end, TICK_M)] as const),
-  ];
 }

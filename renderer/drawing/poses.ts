@@ -1,12 +1,8 @@
-/**
- * Where the eye stands for each view. Plan and sections use the same perspective camera with so long a
- * lens that lines stay parallel to the eye, so that one view can glide into the next.
- */
+/** Where the eye stands to see the whole room in space. */
 
 import { MathUtils, Spherical, Vector3 } from 'three';
 import type { ShellSize } from '../../core/room/project';
-import type { View } from '../state/session';
-import { OFFSET_M } from './dimension-lines';
+import { OFFSET_M } from '../../core/drawing/dimensions';
 
 export interface Pose {
   readonly target: Vector3;
@@ -18,17 +14,9 @@ export interface Pose {
   readonly fovDeg: number;
 }
 
-const LONG_LENS_DEG = 3;
 const ROOM_LENS_DEG = 32;
 
-const ANGLES: Readonly<Record<View, { theta: number; phi: number; fovDeg: number }>> = {
-  room: { theta: 0.62, phi: 1.0, fovDeg: ROOM_LENS_DEG },
-  // The plan lies as the long section stands, screen wall on the left: the room's corner of origin
-  // comes bottom left, and a room longer than wide fills the sheet.
-  plan: { theta: -Math.PI / 2, phi: 0.0001, fovDeg: LONG_LENS_DEG },
-  section: { theta: -Math.PI / 2, phi: Math.PI / 2, fovDeg: LONG_LENS_DEG },
-  front: { theta: 0, phi: Math.PI / 2, fovDeg: LONG_LENS_DEG },
-};
+const ROOM_ANGLES = { theta: 0.62, phi: 1.0, fovDeg: ROOM_LENS_DEG } as const;
 
 /** Share of the picture's half height and width that the room with its dimension lines may take. */
 const FILL = 0.92;
@@ -46,21 +34,14 @@ export function eyeOf(pose: Pose): Vector3 {
 }
 
 /** What must be in the picture: the shell, and the ground of the dimension lines around its floor. */
-function outline(size: ShellSize, view: View): readonly Vector3[] {
+function outline(size: ShellSize): readonly Vector3[] {
   const out = OFFSET_M + LETTERING_M;
-  const upright = view === 'section' || view === 'front';
-  const below = upright ? out : 0;
-  const above = upright ? LETTERING_M : 0;
   const points: Vector3[] = [];
   for (const far of [false, true]) {
     for (const back of [false, true]) {
       const corner = (x: number, up: number, y: number): Vector3 =>
         new Vector3(far ? size.width + x : -x, up, back ? size.length + y : -y);
-      points.push(
-        corner(0, size.height + above, 0),
-        corner(out, -below, 0),
-        corner(0, -below, out),
-      );
+      points.push(corner(0, size.height, 0), corner(out, 0, 0), corner(0, 0, out));
     }
   }
   return points;
@@ -74,7 +55,6 @@ export interface Framing {
 
 /** Distance and target for a direction and lens with the outline just filling the picture. */
 export function frameRoom(
-  view: View,
   size: ShellSize,
   direction: { readonly theta: number; readonly phi: number; readonly fovDeg: number },
   aspect: number,
@@ -85,7 +65,7 @@ export function frameRoom(
   const up = new Vector3().crossVectors(toEye, right);
   const tanUp = Math.tan(MathUtils.degToRad(fovDeg / 2));
   const tanRight = tanUp * aspect;
-  const points = outline(size, view);
+  const points = outline(size);
   const target = roomCentre(size);
   let distance = (4 * Math.max(size.width, size.length, size.height)) / tanUp;
   // Centre and close in by turns: each pass sees the perspective of the one before.
@@ -108,9 +88,9 @@ export function frameRoom(
   return { distance, target };
 }
 
-/** The pose that a view starts from. */
-export function viewPose(view: View, size: ShellSize, aspect: number): Pose {
-  return { ...ANGLES[view], ...frameRoom(view, size, ANGLES[view], aspect) };
+/** The pose that the view starts from. */
+export function roomPose(size: ShellSize, aspect: number): Pose {
+  return { ...ROOM_ANGLES, ...frameRoom(size, ROOM_ANGLES, aspect) };
 }
 
 /** A pose part of the way from one to another; the size of the room in the picture glides evenly. */

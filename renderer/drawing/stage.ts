@@ -1,28 +1,30 @@
-/** The camera and the canvas, as the handles and labels that lie over the drawing need them. */
+/** What the handles that lie over the drawing need of it: the ray under the hand, and where that meets what. */
 
 import { type PerspectiveCamera, Plane, Raycaster, type Ray, Vector2, Vector3 } from 'three';
 import type { Point } from '../../core/room/project';
 import { sceneVector, toRoom } from './axes';
 
 export interface Stage {
-  readonly camera: PerspectiveCamera;
-  readonly canvas: HTMLCanvasElement;
+  /** The ray through a place on the page. */
+  readonly rayThrough: (clientX: number, clientY: number) => Ray;
 }
 
-/** The ray through a place on the page. */
-export function rayThrough(stage: Stage, clientX: number, clientY: number): Ray {
-  const box = stage.canvas.getBoundingClientRect();
-  const caster = new Raycaster();
-  stage.camera.updateMatrixWorld();
-  caster.setFromCamera(
-    new Vector2(
-      ((clientX - box.left) / box.width) * 2 - 1,
-      1 - ((clientY - box.top) / box.height) * 2,
-    ),
-    stage.camera,
-  );
-  return caster.ray;
-}
+/** The room in space: rays go out from the eye. */
+export const spaceStage = (camera: PerspectiveCamera, canvas: HTMLCanvasElement): Stage => ({
+  rayThrough: (clientX, clientY) => {
+    const box = canvas.getBoundingClientRect();
+    const caster = new Raycaster();
+    camera.updateMatrixWorld();
+    caster.setFromCamera(
+      new Vector2(
+        ((clientX - box.left) / box.width) * 2 - 1,
+        1 - ((clientY - box.top) / box.height) * 2,
+      ),
+      camera,
+    );
+    return caster.ray;
+  },
+});
 
 /** Coordinate along a room axis of the place on the line through `at` that lies nearest to the ray. */
 export function alongAxis(ray: Ray, at: Point, axis: 0 | 1 | 2): number | null {

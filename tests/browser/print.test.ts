@@ -29,6 +29,24 @@ describe.runIf(browserOrSkip())('the sheet on paper', () => {
     expect(figure.width).toBeLessThanOrEqual(box.width + 2);
   });
 
+  it('prints the plan as lines, whole, with its figures', async () => {
+    const { page } = await open();
+    await page.getByRole('radio', { name: 'Plan', exact: true }).check({ force: true });
+    await page.waitForSelector('.drawing svg.flat path');
+    await page.evaluate(`window.dispatchEvent(new Event('beforeprint'))`);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.drawing canvas').count()).toBe(0);
+    expect(await page.locator('.dimension-figure').allInnerTexts()).toEqual(['6.40 m', '4.20 m']);
+    expect(await page.locator('.grip').first().isVisible()).toBe(false);
+    const inside = await page.evaluate<boolean>(`(() => {
+      const board = document.querySelector('.board').getBoundingClientRect();
+      const lines = document.querySelector('.drawing svg.flat > g').getBoundingClientRect();
+      return lines.width > board.width / 3 && lines.left >= board.left && lines.right <= board.right
+        && lines.top >= board.top && lines.bottom <= board.bottom;
+    })()`);
+    expect(inside).toBe(true);
+  });
+
   it('prints light from a dark window by key, and is dark again afterwards', async () => {
     const { page } = await open({ colorScheme: 'dark' });
     await page.evaluate(

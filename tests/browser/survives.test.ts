@@ -76,6 +76,30 @@ describe.runIf(browserOrSkip())('a window without WebGL', () => {
     await note.getByRole('button', { name: 'Try again' }).click();
     expect(await note.innerText()).toMatch(/cannot be drawn/);
   });
+
+  it('draws plan and sections, and things are moved in them', async () => {
+    const page = await bare();
+    for (const view of ['Plan', 'Long section', 'Cross section']) {
+      await page.getByRole('radio', { name: view, exact: true }).check({ force: true });
+      await page.waitForSelector('.drawing[data-frames] svg.flat path');
+      expect(await page.locator('.no-drawing').count()).toBe(0);
+      expect(await page.locator('.dimension-figure').count()).toBe(2);
+    }
+    const width = page.getByRole('textbox', { name: 'Width' });
+    const before = await width.inputValue();
+    await drawn(page);
+    const grip = await page.locator('.grip-width').boundingBox();
+    if (!grip) throw new Error('no grip');
+    const [x, y] = [grip.x + grip.width / 2, grip.y + grip.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 40, y, { steps: 5 });
+    await page.mouse.up();
+    expect(parseFloat(await width.inputValue())).toBeGreaterThan(parseFloat(before));
+    // The room in space still says why it is not there.
+    await page.getByRole('radio', { name: 'Room', exact: true }).check({ force: true });
+    expect(await page.locator('.drawing').innerText()).toMatch(/cannot be drawn/);
+  });
 });
 
 describe.runIf(browserOrSkip())('a window that meets trouble', () => {
@@ -87,7 +111,7 @@ describe.runIf(browserOrSkip())('a window that meets trouble', () => {
       HTMLCanvasElement.prototype.getContext = () => null;
       window.giveContexts = () => { HTMLCanvasElement.prototype.getContext = given; };
     `);
-    await page.getByText('The room cannot be drawn in this window').waitFor();
+    await page.getByText('The room cannot be drawn in space in this window').waitFor();
     await worksOn(page);
     await page.evaluate('window.giveContexts()');
     await page.locator('.drawing').getByRole('button', { name: 'Try again' }).click();

@@ -10,7 +10,7 @@ import { degreesOutside, type LaterResult, type SpeakerResult } from '../../../c
 import type { Channel, Layout } from '../../../core/speakers/layouts';
 import { toScene } from '../axes';
 import type { Palette } from '../palette';
-import { AIM_REACH_M } from '../../../core/drawing/loudspeakers';
+import { AIM_REACH_M, BAFFLE_M } from '../../../core/drawing/loudspeakers';
 import { boxEdges } from '../../../core/drawing/space-lines';
 import { Strokes } from './Strokes';
 
@@ -122,9 +122,6 @@ const along = (from: Point, by: Point, reach: number): Point => [
   from[1] + reach * by[1],
   from[2] + reach * by[2],
 ];
-
-/** What is sunk shows its baffle alone. */
-const BAFFLE_M = 0.03;
 
 /** The cabinet behind its baffle, which looks along `look`, with the two drivers on it. */
 function Cabinet(props: {

@@ -1,4 +1,4 @@
-/** Pressure on the faces of the room, or at ear height in the plan, with its lines. */
+/** Pressure on the faces of the room, with its lines. */
 
 import { useFrame } from '@react-three/fiber';
 import { useEffect, useMemo, useRef, type ReactElement } from 'react';
@@ -14,8 +14,6 @@ import {
 } from 'three';
 import type { Point } from '../../../core/room/project';
 import type { Painting, PaintedPlane } from '../../pressure/painting';
-import { planesIn } from '../../pressure/planes';
-import type { View } from '../../state/session';
 import { sceneVector, toScene } from '../axes';
 import { paintOf, type PaintColors } from '../paint-colors';
 import type { Palette } from '../palette';
@@ -24,11 +22,9 @@ import { Strokes } from './Strokes';
 export interface PressurePaintProps {
   readonly painting: Painting;
   readonly palette: Palette;
-  readonly view: View;
 }
 
-export function PressurePaint({ painting, palette, view }: PressurePaintProps): ReactElement {
-  const where = planesIn(view);
+export function PressurePaint({ painting, palette }: PressurePaintProps): ReactElement {
   const colors = useMemo(
     (): PaintColors => ({ loud: palette.accent, other: palette.ink, quiet: palette.raised }),
     [palette],
@@ -36,7 +32,7 @@ export function PressurePaint({ painting, palette, view }: PressurePaintProps): 
   return (
     <group>
       {painting.planes
-        .filter(({ plane }) => plane.where === where)
+        .filter(({ plane }) => plane.where === 'face')
         .map((painted) => (
           <SheetPaint
             key={painted.plane.key}
@@ -102,7 +98,7 @@ function SheetPaint({
 
   return (
     <group>
-      <mesh ref={mesh} geometry={geometry} renderOrder={plane.where === 'ears' ? 3 : 0}>
+      <mesh ref={mesh} geometry={geometry}>
         <meshBasicMaterial map={texture} transparent depthWrite={false} side={2} />
       </mesh>
       <Strokes pairs={pairs} color={line} opacity={kind === 'mode' ? 1 : 0.45} />

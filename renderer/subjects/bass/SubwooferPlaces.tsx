@@ -5,8 +5,8 @@ import type { Places } from '../../../core/bass/places';
 import type { Point } from '../../../core/room/project';
 import type { Palette } from '../../drawing/palette';
 import { Strokes } from '../../drawing/scene/Strokes';
+import { CANDIDATE_M, foot } from './use-candidates';
 
-const HALF_M = 0.07;
 const ABOVE_M = 0.01;
 
 export function SubwooferPlaces({
@@ -36,11 +36,9 @@ export function SubwooferPlaces({
 }
 
 type Pairs = readonly (readonly [Point, Point])[];
-/** Where the box touches what it stands on. */
-const foot = ([x, y, z]: Point, [, high]: Point): Point => [x, y, z - high / 2];
 const corner = ([x, y, z]: Point, i: number, j: number): Point => [
-  x + i * HALF_M,
-  y + j * HALF_M,
+  x + i * CANDIDATE_M,
+  y + j * CANDIDATE_M,
   z + ABOVE_M,
 ];
 

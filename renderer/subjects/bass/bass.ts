@@ -1,5 +1,6 @@
 import type { Subject } from '../subject';
 import { BassEvidence, BassInputs } from './BassSubject';
+import { BassFlat } from './BassFlat';
 import { BassScene } from './BassScene';
 import { NoBassFindings } from './NoBassFindings';
 import { usePlaces } from './places-store';
@@ -12,7 +13,7 @@ export const BASS: Subject = {
   about: 'subwoofers, every seat',
   Inputs: BassInputs,
   Evidence: BassEvidence,
-  layer: { chooses: ['subwoofer'], labels: subwooferLabels, Scene: BassScene },
+  layer: { chooses: ['subwoofer'], labels: subwooferLabels, Scene: BassScene, Flat: BassFlat },
   tells: ['bass'],
   NothingFound: NoBassFindings,
   searches: { 'subwoofer-search': () => usePlaces.getState().start() },

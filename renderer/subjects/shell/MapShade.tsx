@@ -2,7 +2,7 @@
 
 import { useEffect, useRef, type ReactElement } from 'react';
 import type { ProportionMap } from '../../../core/proportions/map';
-import { channels } from '../../drawing/palette';
+import { channels } from '../../drawing/paint-colors';
 import { useSession } from '../../state/session';
 
 /** From this unevenness on the shade is full, Hz. */

@@ -11,6 +11,7 @@ import type { Strip } from '../../../core/speakers/strips';
 import { toScene } from '../../drawing/axes';
 import type { Palette } from '../../drawing/palette';
 import { Strokes } from '../../drawing/scene/Strokes';
+import { stripOutlines, stripSides } from './strip-lines';
 
 /** Lifted off the face by this much, m. */
 const OFF_M = 0.008;
@@ -28,14 +29,8 @@ export function Strips({ strips, ears, palette }: StripsProps): ReactElement {
   );
   const geometry = useMemo(() => filled(lifted), [lifted]);
   useEffect(() => () => geometry.dispose(), [geometry]);
-  const outline = useMemo(
-    () =>
-      lifted.flatMap(({ polygon }) =>
-        polygon.map((from, n) => [from, polygon[(n + 1) % polygon.length] ?? from] as const),
-      ),
-    [lifted],
-  );
-  const sides = useMemo(() => sightLines(strips, ears), [strips, ears]);
+  const outline = useMemo(() => stripOutlines(lifted), [lifted]);
+  const sides = useMemo(() => stripSides(strips, ears), [strips, ears]);
   return (
     <group>
       <mesh geometry={geometry} renderOrder={2}>
@@ -77,23 +72,4 @@ function filled(strips: readonly Strip[]): BufferGeometry {
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new BufferAttribute(new Float32Array(places), 3));
   return geometry;
-}
-
-/** From the ears to the strips' ends: the places of least and greatest azimuth, the window's middle as 0. */
-function sightLines(strips: readonly Strip[], ears: Point): readonly (readonly [Point, Point])[] {
-  const points = strips.flatMap((strip) => strip.polygon);
-  const [first] = points;
-  if (!first) return [];
-  const angle = (point: Point): number => Math.atan2(ears[0] - point[0], ears[1] - point[1]);
-  const zero = angle(first);
-  const turned = (point: Point): number => {
-    const off = angle(point) - zero;
-    return Math.atan2(Math.sin(off), Math.cos(off));
-  };
-  const most = points.reduce((a, b) => (turned(b) > turned(a) ? b : a));
-  const least = points.reduce((a, b) => (turned(b) < turned(a) ? b : a));
-  return [
-    [ears, most],
-    [ears, least],
-  ];
 }

@@ -6,7 +6,7 @@ import { aimVector } from '../../../core/speakers/aim';
 import { directionFrom } from '../../../core/speakers/direction';
 import { DragHandle } from '../../drawing/DragHandle';
 import { AIM_REACH_M } from '../../../core/drawing/loudspeakers';
-import type { LabelContext } from '../../drawing/label-context';
+import { DRAG_NORMAL, type LabelContext } from '../../drawing/label-context';
 import { RANKS } from '../../../core/drawing/label-requests';
 import type { PlacedLabel } from '../../drawing/Labels';
 import { onPlane } from '../../drawing/stage';
@@ -14,9 +14,6 @@ import type { Gesture } from '../../state/gesture';
 
 const NUDGE_DEG = 1;
 const FINE_DEG = 0.1;
-
-/** The aim's angle is set in the plane that is looked at: turned in the room and plan, tilted in sections. */
-const TILTS = { room: false, plan: false, section: true, front: true } as const;
 
 /** `channel` is the label of the loudspeaker that it turns. */
 export function aimLabels(context: LabelContext, channel: string | null): readonly PlacedLabel[] {
@@ -31,7 +28,8 @@ export function aimLabels(context: LabelContext, channel: string | null): readon
     position[2] + AIM_REACH_M * look[2],
   ];
   const now = directionFrom([0, 0, 0], look);
-  const tilts = TILTS[view];
+  // The angle is set in the plane that is looked at: turned in the room and plan, tilted in sections.
+  const tilts = DRAG_NORMAL[view] !== 2;
   const set = (azimuthDeg: number, elevationDeg: number, fine: boolean, gesture: Gesture): void => {
     const step = fine ? FINE_DEG : NUDGE_DEG;
     const snap = (deg: number): number => Math.round(Math.round(deg / step) * step * 10) / 10;
@@ -55,7 +53,7 @@ export function aimLabels(context: LabelContext, channel: string | null): readon
           onStart={() => hold(true)}
           onEnd={() => hold(false)}
           onDrag={(ray, _start, fine, gesture) => {
-            const to = onPlane(ray, position, tilts ? (view === 'section' ? 0 : 1) : 2);
+            const to = onPlane(ray, position, DRAG_NORMAL[view]);
             if (!to) return;
             const wanted = directionFrom(position, to);
             const sine = Math.min(1, Math.max(-1, (to[2] - position[2]) / AIM_REACH_M));

@@ -8,6 +8,7 @@ import { reflectionMarks } from './early-reflections';
 import { reflectionLabels } from './reflection-labels';
 import { SpeakersEvidence } from './SpeakersEvidence';
 import { SpeakersInputs } from './SpeakersSubject';
+import { SpeakersFlat } from './SpeakersFlat';
 import { SpeakersScene } from './SpeakersScene';
 
 const channelOf = ({ analysis, selected }: Session): string | null =>
@@ -26,6 +27,7 @@ export const SPEAKERS: Subject = {
       ...aimLabels(context, channelOf(context.session)),
     ],
     Scene: SpeakersScene,
+    Flat: SpeakersFlat,
     marks: (session) => ({
       channel: channelOf(session),
       ears: shownSeat(projectOf(session), session)?.position ?? null,

@@ -1,10 +1,13 @@
 import fc from 'fast-check';
 import { PerspectiveCamera, Vector3 } from 'three';
 import { describe, expect, it } from 'vitest';
+import { onPaper } from '../../../core/drawing/on-paper';
+import { FLAT_VIEWS } from '../../../core/drawing/views';
 import type { Point, ShellSize } from '../../../core/room/project';
 import { toScene } from '../../../renderer/drawing/axes';
 import { placeLabels, type LabelRequest, type PagePoint } from '../../../core/drawing/place-labels';
-import { eyeOf, viewPose } from '../../../renderer/drawing/poses';
+import { toPicture, wholeRoom } from '../../../renderer/drawing/flat/flat-eye';
+import { eyeOf, roomPose } from '../../../renderer/drawing/poses';
 
 const PICTURES = [
   { width: 640, height: 420 },
@@ -19,7 +22,11 @@ function projected(
   view: (typeof VIEWS)[number],
   picture: (typeof PICTURES)[number],
 ): readonly PagePoint[] {
-  const pose = viewPose(view, room, picture.width / picture.height);
+  if (view !== 'room') {
+    const eye = wholeRoom(FLAT_VIEWS[view], room, picture);
+    return places.map((place) => toPicture(eye, onPaper(FLAT_VIEWS[view], place), picture));
+  }
+  const pose = roomPose(room, picture.width / picture.height);
   const camera = new PerspectiveCamera(pose.fovDeg, picture.width / picture.height, 0.1, 500);
   camera.position.copy(eyeOf(pose));
   camera.lookAt(pose.target);

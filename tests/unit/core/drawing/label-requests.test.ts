@@ -22,10 +22,14 @@ describe('what is asked of the placing of labels', () => {
 
   it('is beside the place, on the far side of what it keeps away from', () => {
     const right = labelRequest({ at: [1, 0, 1], awayFrom: [0, 0, 1] }, toPage, size, picture);
-    expect(right.at).toEqual({ x: 135, y: 200 });
+    expect(right.at).toEqual({ x: 133, y: 200 });
     expect(right.outward).toEqual({ x: 1, y: 0 });
     const up = labelRequest({ at: [1, 0, 1], awayFrom: [1, 0, 0] }, toPage, size, picture);
-    expect(up.at?.y).toBeCloseTo(175, 9);
+    expect(up.at?.y).toBeCloseTo(177, 9);
+    // Slantwise, as soon as it is clear of the place in one of the two directions.
+    const slant = labelRequest({ at: [1, 0, 1], awayFrom: [0, 0, 0] }, toPage, size, picture);
+    expect(slant.at?.x).toBeCloseTo(123, 9);
+    expect(slant.at?.y).toBeCloseTo(177, 9);
     // Nothing to keep away from where both are in one place.
     const same = labelRequest({ at: [1, 0, 1], awayFrom: [1, 5, 1] }, toPage, size, picture);
     expect(same.at).toEqual({ x: 100, y: 200 });
