@@ -16,7 +16,8 @@ import { facesOf } from '../scene/faces';
 import { WALL_CLEARANCE_M } from '../speakers/nominal-place';
 import { clashesOf, type SpeakerClash } from '../speakers/obstacles';
 import { onTape } from '../speakers/on-tape';
-import { columnOf, sightFrom, type SightField } from '../speakers/strip-column';
+import { castRay } from '../scene/ray';
+import { sightFrom, type SightField } from '../speakers/strip-column';
 import { harmOf, type Harm } from './harm';
 import { onStuds, type PlacingContext } from './placing-context';
 
@@ -236,9 +237,9 @@ function meets(
   elevation: number,
 ): { readonly face: string; readonly position: Point } | null {
   const slope = Math.tan(radians(Math.min(Math.max(elevation, -89), 89)));
-  const [seen] = columnOf(view, radians(azimuth), [slope - 1e-6, slope + 1e-6]);
-  if (!seen) return null;
-  return { face: seen.face, position: rounded(seen.at(slope)) };
+  const along = radians(azimuth);
+  const met = castRay(view, view.ears, [-Math.sin(along), -Math.cos(along), slope]);
+  return met && { face: met.face, position: rounded(met.at) };
 }
 
 const rounded = (at: Point): Point => mapPoint(at, roundLength);

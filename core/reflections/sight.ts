@@ -1,7 +1,8 @@
 /**
  * What stands between two points: the solids of the room as boxes. A path may touch a solid and run
  * along its side, but not pass through it, nor between two solids that stand against each other or
- * between a solid and the shell that it stands against.
+ * between a solid and the shell that it stands against. A form of `castRay` for a yes or no: it ends at
+ * the first solid, reads it from a flat array, and decides the ways along a side, which a ray cannot.
  */
 
 import { IN_PLANE_M } from '../scene/faces';

@@ -1,4 +1,7 @@
-/** How much of the picture a box hides from the seats. */
+/**
+ * How much of the picture a box hides from the seats. A ray tells of one point; here the corners of the box
+ * are cast onto the wall, since it is asked how much.
+ */
 
 import type { Project } from '../room/project';
 import { screenRect } from '../room/screen';

@@ -1,11 +1,13 @@
 /**
  * What one azimuth sees from the ears: an upright cut through the room, in which every face is a
- * level or an upright line, so that which of them is seen first under which elevation is exact.
+ * level or an upright line, so that which of them is seen first under which elevation is exact. A form of
+ * `castRay` for all elevations at once: that one answers for a single one.
  */
 
 import { FACES_BY_AXIS, faceText } from '../room/faces';
 import type { Point, Room } from '../room/project';
 import type { Box } from '../scene/box';
+import { crossingOf } from '../scene/ray';
 
 /** A part of a column that one face fills; elevations as slopes (their tangents). */
 export interface Seen {
@@ -41,6 +43,9 @@ export function sightFrom(ears: Point, room: Room, depthM: number): SightField |
   return within(shell) && !solids.some(within) ? { ears, shell, solids } : null;
 }
 
+/** The axes of a plan. */
+const IN_PLAN = [0, 1] as const;
+
 /** A body that the column cuts: from `near` to `far` metres along it, between two heights. */
 interface Cut {
   readonly id: string;
@@ -51,22 +56,6 @@ interface Cut {
   readonly nearFace: string;
 }
 
-/** Metres along [dx, dy] at which the ray enters and leaves a box in plan, and by which axis. */
-function crossing({ ears }: SightField, { min, max }: Box, step: readonly [number, number]) {
-  let [near, far, nearAxis, farAxis] = [-Infinity, Infinity, 0, 0];
-  for (const axis of [0, 1] as const) {
-    const by = step[axis];
-    if (Math.abs(by) < 1e-12) {
-      if (ears[axis] <= min[axis] || ears[axis] >= max[axis]) return null;
-      continue;
-    }
-    const [a, b] = [(min[axis] - ears[axis]) / by, (max[axis] - ears[axis]) / by];
-    if (Math.min(a, b) > near) [near, nearAxis] = [Math.min(a, b), axis];
-    if (Math.max(a, b) < far) [far, farAxis] = [Math.max(a, b), axis];
-  }
-  return near < far && far > 0 ? { near, far, nearAxis, farAxis } : null;
-}
-
 /** Every face that the azimuth sees between two slopes, from below upwards. */
 export function columnOf(
   view: SightField,
@@ -74,19 +63,19 @@ export function columnOf(
   [from, to]: readonly [number, number],
 ): readonly Seen[] {
   const { ears, shell } = view;
-  const step = [-Math.sin(azimuthRad), -Math.cos(azimuthRad)] as const;
-  const out = crossing(view, shell, step);
+  const step: Point = [-Math.sin(azimuthRad), -Math.cos(azimuthRad), 0];
+  const out = crossingOf(shell, ears, step, IN_PLAN);
   if (!out) return [];
-  const wall = FACES_BY_AXIS[out.farAxis]?.[step[out.farAxis === 0 ? 0 : 1] > 0 ? 1 : 0] ?? 'front';
+  const wall = FACES_BY_AXIS[out.leaveAxis]?.[step[out.leaveAxis] > 0 ? 1 : 0] ?? 'front';
   const cuts: Cut[] = [];
   for (const solid of view.solids) {
-    const hit = crossing(view, solid, step);
-    if (!hit || hit.near >= out.far) continue;
-    const side = FACES_BY_AXIS[hit.nearAxis]?.[step[hit.nearAxis === 0 ? 0 : 1] > 0 ? 0 : 1];
+    const hit = crossingOf(solid, ears, step, IN_PLAN);
+    if (!hit || hit.enter >= out.leave) continue;
+    const side = FACES_BY_AXIS[hit.enterAxis]?.[step[hit.enterAxis] > 0 ? 0 : 1];
     cuts.push({
       id: solid.id,
-      near: Math.max(hit.near, 0),
-      far: Math.min(hit.far, out.far),
+      near: Math.max(hit.enter, 0),
+      far: Math.min(hit.leave, out.leave),
       low: solid.min[2],
       high: solid.max[2],
       nearFace: faceText({ solid: solid.id, side: side ?? 'front' }),
@@ -110,7 +99,7 @@ export function columnOf(
         return [ears[0] + step[0] * reach, ears[1] + step[1] * reach, z];
       },
     });
-    let best = upright(wall, out.far);
+    let best = upright(wall, out.leave);
     const bound = slope > 0 ? level('ceiling', shell.max[2]) : level('floor', shell.min[2]);
     if (slope !== 0 && bound.reach < best.reach) best = bound;
     for (const { id, near, far, low, high, nearFace } of cuts) {
@@ -128,7 +117,7 @@ export function columnOf(
     }
     return best;
   };
-  const reaches = [out.far, ...cuts.flatMap(({ near, far }) => [near, far])].filter(
+  const reaches = [out.leave, ...cuts.flatMap(({ near, far }) => [near, far])].filter(
     (t) => t > 1e-9,
   );
   const heights = [shell.min[2], shell.max[2], ...cuts.flatMap(({ low, high }) => [low, high])];

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { faceIdOf, faceText, oppositeOf, roleOf, solidOfFace } from '../../../../core/room/faces';
 import { faceOf, type BuiltFace } from '../../../../core/room/built-face';
-import { FACES, type Point, type Room } from '../../../../core/room/project';
+import { FACES, type Room } from '../../../../core/room/project';
 import { freeSpace, isInTheOpen } from '../../../../core/room/space';
 import { facesOf } from '../../../../core/scene/faces';
 import { arbitraryProject } from '../../support/arbitrary-project';
@@ -82,7 +82,7 @@ function openAreaM2(room: Room, face: BuiltFace, all: readonly BuiltFace[]): num
           (before[v] ?? 0) > other.rect[1] &&
           (before[v] ?? 0) < other.rect[3],
       );
-      const covered = !isInTheOpen(before as Point, room) || owned;
+      const covered = !isInTheOpen(before, room) || owned;
       const behind: [number, number, number] = [...before];
       behind[axis] = at - inward * 1e-6;
       const inOther = face.solid
