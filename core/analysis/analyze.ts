@@ -15,7 +15,7 @@ import { criteriaOf, type Criteria } from '../proportions/criteria';
 import { seatsOf, type Seat } from '../room/seats';
 import type { Surface } from '../room/space';
 import type { SpeakersResult, SpeakerResult } from '../speakers/judge';
-import { modalDecayOf } from './modal';
+import { modalDecayOf } from './modal-room';
 
 /** A mode as built. */
 export interface RoomModeRow {

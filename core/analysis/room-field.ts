@@ -8,8 +8,8 @@ import { DEFAULT_DECAY_S, type Damping } from '../response/path';
 import type { Subwoofer } from '../room/project';
 import { freeSpace } from '../room/space';
 import type { RoomModes } from '../room-modes/room-modes';
-import { builtDamping, shellDamping } from './damping';
-import type { Sounding } from './modal';
+import { builtDamping, shellDamping } from './field-damping';
+import type { Sounding } from './modal-room';
 
 /** The plain shell's modes are listed to here for the pressure, Hz. */
 export const SHELL_LIST_HZ = 320;

@@ -7,7 +7,7 @@ import { subwooferPlaces, type Places } from '../bass/places';
 import { searchSubwoofers, type SubwooferSearch } from '../bass/search';
 import { seatFigures, type SeatFigures } from '../bass/seat-figures';
 import { bandGrid, DEFAULT_PER_OCTAVE, seatsOnly, type Band } from '../bass/transfer';
-import { scaled } from '../quantity/slices';
+import { scaled, type Slices } from '../quantity/slices';
 import type { Point, Project } from '../room/project';
 import { seatsOf } from '../room/seats';
 import { isInTheOpen } from '../room/space';
@@ -26,11 +26,11 @@ export interface PlaceSearchOptions {
   /** Also try a delay and a level for each. */
   readonly drives: boolean;
   readonly bandHz: Band;
-  /** A first answer only. */
-  readonly quick?: boolean;
 }
 
 export interface PlaceSearch {
+  readonly bandHz: Band;
+  readonly boxM: PlaceSearchOptions['boxM'];
   readonly places: Places;
   /** Null where no place is allowed, or nobody sits in the free space. */
   readonly search: SubwooferSearch | null;
@@ -41,18 +41,52 @@ export interface PlaceSearch {
   readonly defaulted: number;
 }
 
-/** Search. Yields the share done. */
+/**
+ * Says for which rooms a search proposes the same places: the room, and the loudspeakers that stand in
+ * the way. The subwoofers of now are no part of it: sets stay to be taken when one has been.
+ */
+export const proposalKey = ({
+  room,
+  air,
+  seating,
+  screen,
+  objects,
+  finishesCustom,
+  speakers,
+}: Project): string => {
+  const { layout, recommendation, placed } = speakers;
+  return JSON.stringify([
+    room,
+    air,
+    seating,
+    screen,
+    objects,
+    finishesCustom,
+    layout,
+    recommendation,
+    placed,
+  ]);
+};
+
+/** Search. Yields the share done, and a first answer as soon as there is one. */
 export function* searchPlaces(
   project: Project,
   shape: RoomModes | null,
   options: PlaceSearchOptions,
-): Generator<number, PlaceSearch> {
+): Slices<PlaceSearch> {
   const of = shape ? 'built' : 'shell';
   const { room, speakers } = project;
   const places = subwooferPlaces(project, options);
   const seats = seatsOf(project).filter((seat) => isInTheOpen(seat.position, room));
-  if (places.allowed.length === 0 || seats.length === 0)
-    return { places, search: null, best: null, of, defaulted: 0 };
+  const none = {
+    places,
+    search: null,
+    best: null,
+    of,
+    bandHz: options.bandHz,
+    boxM: options.boxM,
+  } as const;
+  if (places.allowed.length === 0 || seats.length === 0) return { ...none, defaulted: 0 };
   const now = speakers.subwoofers.filter((sub) => isInTheOpen(sub.position, room));
   const ears = withReference(project, seats);
   const { outcome, defaulted } = yield* scaled(
@@ -66,30 +100,30 @@ export function* searchPlaces(
     0,
     0.2,
   );
-  if (!outcome.ok) return { places, search: null, best: null, of, defaulted };
+  if (!outcome.ok) return { ...none, defaulted };
   const { transfer } = outcome;
   const boxes = places.allowed.map((place) => boxOfSize(project, place, options.boxM));
-  const search = yield* scaled(
-    searchSubwoofers(seatsOnly(transfer, seats.length), {
-      count: options.count,
-      candidates: places.allowed.length,
-      present: presentSet(now, places.allowed.length),
-      fits: (a, b) => {
-        const [one, other] = [boxes[a], boxes[b]];
-        return !one || !other || overlapM(one, other) === 0;
-      },
-      ...(options.drives ? { drives: DEFAULT_DRIVES } : {}),
-      ...(options.quick ? { mostTried: 0 } : {}),
-    }),
-    0.2,
-    1,
-  );
-  const first = search.sets[0];
-  const levels = first ? drivenLevels(transfer, first.subwoofers) : [];
-  const best = seatFigures(
-    transfer.frequenciesHz,
-    levels.slice(0, seats.length),
-    levels[ears.reference] ?? null,
-  );
-  return { places, search, best, of, defaulted };
+  const ask = {
+    count: options.count,
+    candidates: places.allowed.length,
+    present: presentSet(now, places.allowed.length),
+    fits: (a: number, b: number): boolean => {
+      const [one, other] = [boxes[a], boxes[b]];
+      return !one || !other || overlapM(one, other) === 0;
+    },
+    ...(options.drives ? { drives: DEFAULT_DRIVES } : {}),
+  };
+  const answer = (search: SubwooferSearch): PlaceSearch => {
+    const levels = search.sets[0] ? drivenLevels(transfer, search.sets[0].subwoofers) : [];
+    const best = seatFigures(
+      transfer.frequenciesHz,
+      levels.slice(0, seats.length),
+      levels[ears.reference] ?? null,
+    );
+    return { ...none, search, best, defaulted };
+  };
+  const heard = seatsOnly(transfer, seats.length);
+  const first = yield* scaled(searchSubwoofers(heard, { ...ask, mostTried: 0 }), 0.2, 0.25);
+  yield { share: 0.25, interim: answer(first) };
+  return answer(yield* scaled(searchSubwoofers(heard, ask), 0.25, 1));
 }

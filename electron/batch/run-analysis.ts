@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { wholeAnalysis } from '../../core/analysis/whole';
+import { Evaluator } from '../../core/analysis/evaluator';
 import type { Analysis } from '../../core/analysis/analyze';
 import { published } from '../../core/report/published';
 import { summary } from '../../core/report/summary';
@@ -7,6 +7,7 @@ import { tables } from '../../core/report/tables';
 import { escapedInJson, onOneLine } from '../../core/room/fault';
 import { decodeRoomBytes, openRoom, type Fault } from '../../core/room/open-room';
 import type { LengthUnits } from '../../core/quantity/length';
+import { shareOf } from '../../core/quantity/slices';
 import type { Project } from '../../core/room/project';
 import { MAX_FILE_BYTES } from '../../renderer/host/host';
 import { openFailure, saveFailure, tooLarge } from '../files/file-sentences';
@@ -85,13 +86,13 @@ function plainLine(line: string): string {
 /** The analysis; one that takes long says on stderr how far it is. */
 function analysed(project: Project, units: LengthUnits, io: BatchIo): Analysis {
   const now = io.now ?? (() => performance.now());
-  const slices = wholeAnalysis(project, units);
+  const slices = new Evaluator().begin('wholeAnalysis', project, { units });
   let next = now() + SLOW_MS;
   for (;;) {
     const step = slices.next();
     if (step.done) return step.value;
     if (now() < next) continue;
-    io.complain(`Solving the room as built: ${Math.round(100 * step.value)} % done.`);
+    io.complain(`Solving the room as built: ${Math.round(100 * shareOf(step.value))} % done.`);
     next = now() + SLOW_MS;
   }
 }

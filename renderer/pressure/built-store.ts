@@ -3,139 +3,200 @@
  * as fast as they come, and by the fine one when the hand rests; the fine one under way is given up.
  */
 
+import { useMemo } from 'react';
 import { create } from 'zustand';
-import { spaceOf, type NamedModes, type NamedModesOutcome } from '../../core/analysis/named-modes';
+import { resultKey } from '../../core/analysis/evaluator';
+import { MODE_LIMITS_HZ, type ModeLimitHz, type SolvedModes } from '../../core/analysis/results';
+import type { NamedModes, NamedModesOutcome } from '../../core/analysis/named-modes';
 import type { Project } from '../../core/room/project';
-import { HIGHEST_LIMIT_HZ, MODES_LIMIT_HZ } from '../../core/room-modes/room-modes';
-import { projectOf, useSession } from '../state/session';
-import { compute, type Job } from '../workers/compute';
+import { failureOf, followerOf, shareOf, type Answered } from '../state/jobs';
+import { results } from '../state/results';
+import { fileOf, projectOf, useProject, useSession } from '../state/session';
+import { useKnown } from '../state/use-result';
 
-export const LIMITS_HZ = [MODES_LIMIT_HZ, HIGHEST_LIMIT_HZ] as const;
-export type LimitHz = (typeof LIMITS_HZ)[number];
-
-/** A hand that drags is followed up to here, Hz. */
-const COARSE_LIMIT_HZ = 150;
 /** After this long without a change the fine solution starts, ms. */
 const REST_MS = 180;
 
-export interface BuiltStore {
-  readonly limitHz: LimitHz;
-  /** Newest answer, and the room that it is of, whole and by its `spaceKey`. */
-  readonly outcome: NamedModesOutcome | null;
-  readonly project: Project | null;
-  readonly key: string | null;
+const useFine = followerOf('roomModes');
+const useCoarse = followerOf('coarseModes');
+
+interface Newest {
   readonly quality: 'fine' | 'coarse';
-  /** Share done of the fine solution; null while none is under way. */
-  readonly share: number | null;
-  /** How long the last fine solution took, ms. */
-  readonly ms: number | null;
+  readonly answered: Answered<'roomModes'> | Answered<'coarseModes'>;
+}
+
+export interface BuiltStore {
+  /** The modes are wanted to here. */
+  readonly limitHz: ModeLimitHz;
+  /** Newest answer, of whatever room; null where nothing fills the shell. */
+  readonly newest: Newest | null;
   readonly stopped: boolean;
-  readonly failure: string | null;
-  readonly setLimit: (limitHz: LimitHz) => void;
+  readonly setLimit: (limitHz: ModeLimitHz) => void;
   readonly stop: () => void;
   readonly restart: () => void;
 }
 
-/** Says which rooms have the same modes. */
-export const spaceKey = (project: Project): string => JSON.stringify(spaceOf(project));
-
-let job: { readonly running: Job<'built'>; readonly coarse: boolean } | null = null;
-let changed = false;
 let rest: ReturnType<typeof setTimeout> | undefined;
 
+function wakeUp(): void {
+  clearTimeout(rest);
+  rest = undefined;
+}
+
 export const useBuilt = create<BuiltStore>((set) => ({
-  limitHz: MODES_LIMIT_HZ,
-  outcome: null,
-  project: null,
-  key: null,
-  quality: 'fine',
-  share: null,
-  ms: null,
+  limitHz: MODE_LIMITS_HZ[0],
+  newest: null,
   stopped: false,
-  failure: null,
   setLimit: (limitHz) => {
     set({ limitHz });
-    begin('fine');
+    solve();
   },
   stop: () => {
     drop();
-    set({ stopped: true, share: null });
+    set({ stopped: true });
   },
-  restart: () => begin('fine'),
+  restart: () => solve(),
 }));
 
 function drop(): void {
-  clearTimeout(rest);
-  job?.running.stop();
-  job = null;
-  changed = false;
+  wakeUp();
+  useCoarse.getState().stop();
+  useFine.getState().stop();
 }
 
-/** Start a solution of the present room; one under way is given up. */
-function begin(quality: 'fine' | 'coarse'): void {
+function forget(): void {
+  wakeUp();
+  useCoarse.getState().forget();
+  useFine.getState().forget();
+  useBuilt.setState({ newest: null, stopped: false });
+}
+
+/** Start the fine solution of the present room, unless it is known. */
+function solve(): void {
   drop();
   const project = projectOf(useSession.getState());
   if (project.room.solids.length === 0) {
-    useBuilt.setState({
-      outcome: null,
-      project: null,
-      key: null,
-      share: null,
-      stopped: false,
-      failure: null,
-    });
+    forget();
     return;
   }
-  const coarse = quality === 'coarse';
-  const limitHz = coarse ? COARSE_LIMIT_HZ : useBuilt.getState().limitHz;
-  const key = spaceKey(project);
-  const began = performance.now();
-  useBuilt.setState({ stopped: false, failure: null, share: coarse ? null : 0 });
-  const running = compute('built', { space: spaceOf(project), limitHz, quality }, (share) => {
-    if (!coarse) useBuilt.setState({ share });
-  });
-  job = { running, coarse };
-  running.result.then(
-    (outcome) => {
-      if (job?.running !== running || outcome === null) return;
-      job = null;
-      const ms = coarse ? {} : { ms: performance.now() - began };
-      useBuilt.setState({ outcome, project, key, quality, share: null, ...ms });
-      if (!coarse) return;
-      if (changed) begin('coarse');
-      else rest = setTimeout(() => begin('fine'), REST_MS);
-    },
-    (error: unknown) => {
-      if (job?.running !== running) return;
-      job = null;
-      const failure = error instanceof Error ? error.message : String(error);
-      useBuilt.setState({ share: null, failure });
-    },
-  );
+  useBuilt.setState({ stopped: false });
+  const request = { limitHz: useBuilt.getState().limitHz };
+  if (!results.known('roomModes', project, request))
+    void useFine.getState().start(project, request);
 }
 
 /** The room has changed. A coarse solution under way is let finish, or a fast hand would never see one. */
 function follow(): void {
-  if (job?.coarse) changed = true;
-  else begin('coarse');
+  const project = projectOf(useSession.getState());
+  const { limitHz } = useBuilt.getState();
+  if (project.room.solids.length === 0 || results.known('roomModes', project, { limitHz })) {
+    solve();
+    return;
+  }
+  wakeUp();
+  useFine.getState().stop();
+  useBuilt.setState({ stopped: false });
+  useCoarse.getState().startNext(project, {});
 }
+
+useCoarse.subscribe(({ state }) => {
+  wakeUp();
+  if (state.kind !== 'done') return;
+  useBuilt.setState({ newest: { quality: 'coarse', answered: state.answered } });
+  rest = setTimeout(solve, REST_MS);
+});
+
+useFine.subscribe(({ state }) => {
+  if (state.kind === 'done') {
+    useBuilt.setState({ newest: { quality: 'fine', answered: state.answered } });
+  }
+});
 
 /** Follow the session's room from now on. Returns the way to stop. */
 export function followRoom(): () => void {
-  let key = spaceKey(projectOf(useSession.getState()));
-  begin('fine');
+  let of = projectOf(useSession.getState());
+  solve();
   const leave = useSession.subscribe((session, before) => {
-    const [now, then] = [projectOf(session), projectOf(before)];
-    if (now.room === then.room && now.air === then.air) return;
-    const next = spaceKey(now);
-    if (next === key) return;
-    key = next;
-    follow();
+    const other = fileOf(session).opening !== fileOf(before).opening;
+    if (other) forget();
+    const now = projectOf(session);
+    if (!other && now.room === of.room && now.air === of.air) return;
+    const same = hasSameSpace(now, of);
+    of = now;
+    if (other || !same) follow();
   });
   return () => {
     leave();
     drop();
   };
+}
+
+const hasSameSpace = (a: Project, b: Project): boolean =>
+  resultKey('coarseModes', a, {}) === resultKey('coarseModes', b, {});
+
+/** True while the modes as built are on their way. */
+export const isSolving = (): boolean =>
+  [useFine.getState().state, useCoarse.getState().state].some(({ kind }) => kind === 'running') ||
+  rest !== undefined;
+
+/** How far the modes as built are, and what came of them. */
+export function useSolving(): {
+  /** Share done of the fine solution; null while none is under way. */
+  readonly share: number | null;
+  readonly failure: string | null;
+  readonly outcome: NamedModesOutcome | null;
+  readonly quality: 'fine' | 'coarse';
+} {
+  const share = useFine(shareOf);
+  const failed = useFine(failureOf);
+  const failedCoarse = useCoarse(failureOf);
+  const newest = useBuilt((store) => store.newest);
+  const solved = useSolved();
+  return {
+    share,
+    failure: failed ?? failedCoarse,
+    outcome: solved?.outcome ?? newest?.answered.answer ?? null,
+    quality: solved ? 'fine' : (newest?.quality ?? 'fine'),
+  };
+}
+
+export interface Solved {
+  readonly limitHz: ModeLimitHz;
+  readonly outcome: NamedModesOutcome;
+}
+
+/** The fine outcome of the present room: to the limit that is wanted, else to the other; null without. */
+export function useSolved(): Solved | null {
+  const wanted = useBuilt((store) => store.limitHz);
+  const other = otherLimit(wanted);
+  const first = useKnown('roomModes', { limitHz: wanted });
+  const second = useKnown('roomModes', { limitHz: other });
+  if (first) return { limitHz: wanted, outcome: first };
+  return second && { limitHz: other, outcome: second };
+}
+
+/** To which limit the fine modes of `project` are known, Hz; null where they are not. */
+export function solvedToHz(project: Project): ModeLimitHz | null {
+  const { limitHz } = useBuilt.getState();
+  const known = [limitHz, otherLimit(limitHz)].find((limit) => {
+    return results.known('roomModes', project, { limitHz: limit })?.ok;
+  });
+  return known ?? null;
+}
+
+const otherLimit = (limitHz: ModeLimitHz): ModeLimitHz =>
+  MODE_LIMITS_HZ.find((limit) => limit !== limitHz) ?? limitHz;
+
+/** The fine modes as built of the present room, which pressure is summed from; null without. */
+export function useFineModes(): NamedModes | null {
+  const solved = useSolved();
+  return solved?.outcome.ok ? solved.outcome.built : null;
+}
+
+/** The modes that are meant when pressure is summed: the fine ones as built, else the plain shell's. */
+export function useFineRequest(): SolvedModes | null {
+  const solved = useSolved();
+  return solved?.outcome.ok ? { result: 'roomModes', limitHz: solved.limitHz } : null;
 }
 
 /** The room that modes are shown for: the present one, or the one a moment ago under a hand that drags. */
@@ -145,21 +206,16 @@ export interface ShownBuilt {
 }
 
 /** The newest modes where they are of the present room, or of the same fittings as they were just before. */
-export function shownBuilt(
-  { outcome, project }: Pick<BuiltStore, 'outcome' | 'project'>,
-  present: Project,
-): ShownBuilt | null {
-  if (!project || !outcome?.ok) return null;
-  const ids = ({ room }: Project): string => room.solids.map((solid) => solid.id).join();
-  return ids(project) === ids(present) ? { built: outcome.built, project } : null;
-}
-
-/** The fine modes as built of the present room, which pressure is summed from; null without. */
-export function fineOf(store: BuiltStore, key: string): NamedModes | null {
-  return store.quality === 'fine' ? builtOf(store, key) : null;
-}
-
-/** The modes as built of the present room, however coarse; null where they are not known (yet). */
-export function builtOf(store: BuiltStore, key: string): NamedModes | null {
-  return store.key === key && store.outcome?.ok ? store.outcome.built : null;
+export function useShownModes(): ShownBuilt | null {
+  const project = useProject();
+  const fine = useFineModes();
+  const newest = useBuilt((store) => store.newest?.answered ?? null);
+  return useMemo(() => {
+    if (fine) return { built: fine, project };
+    if (!newest?.answer.ok) return null;
+    const ids = ({ room }: Project): string => room.solids.map((solid) => solid.id).join();
+    return ids(newest.project) === ids(project)
+      ? { built: newest.answer.built, project: newest.project }
+      : null;
+  }, [fine, newest, project]);
 }

@@ -2,40 +2,19 @@
 
 import { useMemo } from 'react';
 import { useShallow } from 'zustand/react/shallow';
-import { spaceOf, type NamedModes } from '../../core/analysis/named-modes';
-import type { Sounding } from '../../core/analysis/modal';
-import { drivenSource, roomField, type RoomField } from '../../core/analysis/room-field';
+import { spaceOf } from '../../core/analysis/named-modes';
+import type { SolvedModes } from '../../core/analysis/results';
+import type { Sounding } from '../../core/analysis/modal-room';
+import { drivenSource } from '../../core/analysis/room-field';
 import { roomModesField, shellField } from '../../core/response/field';
 import { LISTED_TO_HZ } from '../../core/modes/axial-spacing';
-import type { RoomModes } from '../../core/room-modes/room-modes';
 import { builtModeName, modeName } from '../kit/chart/mode-name';
-import { projectOf, useAnalysis, useProject, useSession, type View } from '../state/session';
-import { builtOf, fineOf, shownBuilt, spaceKey, useBuilt, type ShownBuilt } from './built-store';
+import { projectOf, useAnalysis, useSession, type View } from '../state/session';
+import { useKnown, useResult } from '../state/use-result';
+import { useFineRequest, useShownModes } from './built-store';
 import { paintFrequency, paintMode, type Painting } from './painting';
 import { planesIn, planesOf } from './planes';
 import { builtMeant, modeMeant, type Painted } from './painted';
-
-/** The modes as built of the present room; null where they are not known, or nothing fills the shell. */
-export function useBuiltModes() {
-  const project = useProject();
-  const key = useMemo(() => spaceKey(project), [project]);
-  return useBuilt((store) => builtOf(store, key));
-}
-
-/** The modes to show: of the present room, or of the one just before while a hand drags. */
-export function useShownModes(): ShownBuilt | null {
-  const project = useProject();
-  const outcome = useBuilt((store) => store.outcome);
-  const of = useBuilt((store) => store.project);
-  return useMemo(() => shownBuilt({ outcome, project: of }, project), [outcome, of, project]);
-}
-
-/** The fine modes as built of the present room, which pressure is summed from; null without. */
-export function useFineModes(): NamedModes | null {
-  const project = useProject();
-  const key = useMemo(() => spaceKey(project), [project]);
-  return useBuilt((store) => fineOf(store, key));
-}
 
 /** The parts of the present room that its sound depends on, the same object while none of them changes. */
 function useSounding(): Sounding {
@@ -47,17 +26,8 @@ function useSounding(): Sounding {
   );
 }
 
-/** The field that pressure is summed from: as built where that is known, else the plain shell's. */
-export function useRoomField(): RoomField {
-  const sounding = useSounding();
-  const shape = useFineModes()?.shape ?? null;
-  return useMemo(() => roomField(sounding, shape), [sounding, shape]);
-}
-
 /** Modes to this many times a frequency make its pressure; a coarse solution ends early. */
 const REACH = 1.2;
-const reaches = ({ limitHz, quality }: RoomModes, frequencyHz: number): boolean =>
-  quality === 'fine' || REACH * frequencyHz <= limitHz;
 
 export interface ShownPainting extends Painting {
   /** Frequency that it was computed for, which may have moved with the room. */
@@ -121,21 +91,24 @@ function useModePainting(painted: Extract<Painted, { kind: 'mode' }> | null): Sh
 function useFrequencyPainting(frequencyHz: number | null, view: View): ShownPainting | null {
   const sounding = useSounding();
   const subwoofers = useSession((session) => projectOf(session).speakers.subwoofers);
-  const built = useBuiltModes();
   const earsM = useEarsM();
-  const wanted = frequencyHz !== null;
-  const enough = frequencyHz !== null && built !== null && reaches(built.shape, frequencyHz);
-  const shape = enough ? (built?.shape ?? null) : null;
-  const whole = useMemo(
-    () => (wanted ? roomField(sounding, shape) : null),
-    [wanted, sounding, shape],
-  );
+  const modes = useModesFor(frequencyHz ?? 0);
+  const field = useResult('roomField', frequencyHz === null ? null : { modes });
   return useMemo((): ShownPainting | null => {
-    if (frequencyHz === null || !whole) return null;
+    if (frequencyHz === null || !field) return null;
     const where = planesIn(view);
     const planes = planesOf(sounding.room, earsM).filter((plane) => plane.where === where);
-    const painted = paintFrequency(whole, subwoofers.map(drivenSource), frequencyHz, planes);
-    const name = `all subwoofers, ${shape ? 'as built' : 'plain shell'}`;
+    const painted = paintFrequency(field, subwoofers.map(drivenSource), frequencyHz, planes);
+    const name = `all subwoofers, ${modes ? 'as built' : 'plain shell'}`;
     return painted ? { ...painted, frequencyHz, name } : null;
-  }, [frequencyHz, whole, shape, sounding, subwoofers, earsM, view]);
+  }, [frequencyHz, field, modes, sounding, subwoofers, earsM, view]);
+}
+
+/** The modes that make `frequencyHz`: the fine ones as built, coarse ones that reach so far, else the shell's. */
+function useModesFor(frequencyHz: number): SolvedModes | null {
+  const fine = useFineRequest();
+  const coarse = useKnown('coarseModes', {});
+  if (fine) return fine;
+  const reaches = coarse?.ok && REACH * frequencyHz <= coarse.built.shape.limitHz;
+  return reaches ? { result: 'coarseModes' } : null;
 }

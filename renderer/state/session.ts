@@ -4,7 +4,7 @@
  */
 
 import { create } from 'zustand';
-import { analyze, type Analysis } from '../../core/analysis/analyze';
+import type { Analysis } from '../../core/analysis/analyze';
 import type { OctaveHz } from '../../core/quantity/bands';
 import type { LengthUnits } from '../../core/quantity/length';
 import { applyEdit, editName, type Edit } from '../../core/room/edits';
@@ -26,6 +26,7 @@ import {
   type Selection,
   type ThingKind,
 } from './selection';
+import { results } from './results';
 import { hasUnsaved, type FileState, type DocumentState } from './document';
 
 export const VIEWS = ['room', 'plan', 'section', 'front'] as const;
@@ -102,6 +103,9 @@ export interface Session {
   readonly notify: (notice: Notice | null) => void;
 }
 
+const analysisOf = (project: Project, units: LengthUnits): Analysis =>
+  results.quick('analysis', project, { units });
+
 const preferences = readPreferences();
 showAppearance(preferences.appearance);
 const first = exampleRoom('basement-bay', preferences.units);
@@ -164,12 +168,12 @@ export const useSession = create<Session>((set, get) => {
     set({
       work,
       ...(other ? { ...FRESH_ROOM, refit: before.refit + 1 } : {}),
-      ...(same ? {} : { analysis: analyze(work.present.state.project, before.units) }),
+      ...(same ? {} : { analysis: analysisOf(work.present.state.project, before.units) }),
     });
   };
   return {
     work: history.startHistory(first),
-    analysis: analyze(first.project, preferences.units),
+    analysis: analysisOf(first.project, preferences.units),
     units: preferences.units,
     appearance: preferences.appearance,
     view: 'room',
@@ -243,7 +247,7 @@ export const useSession = create<Session>((set, get) => {
     redo: () => show(history.redo(get().work)),
     setUnits: (units) => {
       keepPreferences({ units, appearance: get().appearance });
-      set({ units, analysis: analyze(projectOf(get()), units) });
+      set({ units, analysis: analysisOf(projectOf(get()), units) });
     },
     setAppearance: (appearance) => {
       keepPreferences({ units: get().units, appearance });

@@ -4,18 +4,20 @@
  * sentence; the next job gets a fresh one.
  */
 
-import type { FromWorker, TaskName, Tasks, ToWorker } from './messages';
+import type { AnswerOf, RequestOf, SlowName } from '../../core/analysis/results';
+import type { Project } from '../../core/room/project';
+import type { FromWorker, ToWorker } from './messages';
 
-export interface Job<N extends TaskName> {
+export interface Job<N extends SlowName> {
   /** The result; null where the job was stopped. Rejects with a sentence where it failed. */
-  readonly result: Promise<Tasks[N]['output'] | null>;
+  readonly result: Promise<AnswerOf<N> | null>;
   readonly stop: () => void;
   /** Stop and let the result be what was found so far; null where the task gives nothing before its end. */
   readonly stopAndKeep: () => void;
 }
 
 interface Waiting {
-  readonly onProgress: (share: number) => void;
+  readonly onProgress: (share: number, interim?: unknown) => void;
   readonly settle: (message: FromWorker | null) => void;
 }
 
@@ -64,7 +66,7 @@ function theWorker(): Worker {
       silentLooks = 0;
       const job = waiting.get(data.job);
       if (!job) return;
-      if (data.kind === 'progress') job.onProgress(data.share);
+      if (data.kind === 'progress') job.onProgress(data.share, data.interim);
       else job.settle(data);
     }),
   );
@@ -93,28 +95,32 @@ function keepWatch(): void {
   }, LOOK_MS);
 }
 
-/** Start a task in the worker. */
-export function compute<N extends TaskName>(
+/** Ask the worker for a result. */
+export function compute<N extends SlowName>(
   name: N,
-  input: Tasks[N]['input'],
-  onProgress: (share: number) => void = () => undefined,
+  project: Project,
+  request: RequestOf<N>,
+  onProgress: (share: number, interim?: AnswerOf<N>) => void = () => undefined,
 ): Job<N> {
   jobs += 1;
   const job = jobs;
   const send = (message: ToWorker): void => worker?.postMessage(message);
-  const result = new Promise<Tasks[N]['output'] | null>((resolve, reject) => {
+  const result = new Promise<AnswerOf<N> | null>((resolve, reject) => {
     const settle = (message: FromWorker | null): void => {
       waiting.delete(job);
       if (message === null) resolve(null);
-      else if (message.kind === 'done') resolve(message.output as Tasks[N]['output']);
+      else if (message.kind === 'done') resolve(message.output as AnswerOf<N>);
       else if (message.kind === 'failed') reject(new Error(message.sentence));
     };
-    waiting.set(job, { onProgress, settle });
+    waiting.set(job, {
+      onProgress: (share, interim) => onProgress(share, interim as AnswerOf<N> | undefined),
+      settle,
+    });
   });
   if (waiting.size === 1) silentLooks = 0;
   try {
     theWorker();
-    send({ kind: 'start', job, name, input });
+    send({ kind: 'start', job, name, project, request });
     keepWatch();
   } catch {
     // There are no workers in this window, or this one takes nothing.

@@ -2,13 +2,17 @@
 
 import { finish } from '../../core/quantity/slices';
 import { roomModes } from '../../core/room-modes/room-modes';
-import type { FromWorker, TaskName, Tasks, ToWorker } from './messages';
-import { beginTask } from './tasks';
+import { Evaluator } from '../../core/analysis/evaluator';
+import { RESULTS, type AnswerOf, type RequestOf, type SlowName } from '../../core/analysis/results';
+import type { Project } from '../../core/room/project';
+import type { FromWorker, ToWorker } from './messages';
 
 const SLICE_MS = 12;
 /** Jobs to stop, and whether what they have found is still wanted. */
 const stopped = new Map<number, { readonly keep: boolean }>();
 let begun = 0;
+/** Keeps the modes as built with what only the worker needs of them. */
+const results = new Evaluator();
 
 const say = (message: FromWorker): void => self.postMessage(message);
 
@@ -22,17 +26,31 @@ const breathe = (): Promise<void> =>
     channel.port2.postMessage(null);
   });
 
-async function run(job: number, name: TaskName, input: unknown): Promise<void> {
+/** An answer as it leaves the worker. */
+function sent<N extends SlowName>(name: N, answer: AnswerOf<N>): AnswerOf<N> {
+  const { sent: trimmed } = RESULTS[name] as { sent?: (whole: AnswerOf<N>) => AnswerOf<N> };
+  return trimmed ? trimmed(answer) : answer;
+}
+
+async function run<N extends SlowName>(
+  job: number,
+  name: N,
+  project: Project,
+  request: RequestOf<N>,
+): Promise<void> {
   try {
-    const slices = beginTask(name, input as Tasks[TaskName]['input'] as never);
+    const slices = results.begin(name, project, request);
     let until = performance.now() + SLICE_MS;
     for (let step = slices.next(); ; step = slices.next()) {
       if (step.done) {
-        say({ kind: 'done', job, output: step.value });
+        say({ kind: 'done', job, output: sent(name, step.value) });
         return;
       }
-      if (performance.now() < until) continue;
-      say({ kind: 'progress', job, share: step.value });
+      const { value } = step;
+      if (typeof value !== 'number') {
+        say({ kind: 'progress', job, share: value.share, interim: sent(name, value.interim) });
+      } else if (performance.now() < until) continue;
+      else say({ kind: 'progress', job, share: value });
       await breathe();
       const asked = stopped.get(job);
       if (asked) {
@@ -57,7 +75,7 @@ self.addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
     return;
   }
   begun += 1;
-  void run(data.job, data.name, data.input);
+  void run(data.job, data.name, data.project, data.request as RequestOf<SlowName>);
 });
 
 /** Code that has run before runs several times faster: solve small rooms until the first job comes. */

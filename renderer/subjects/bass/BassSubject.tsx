@@ -10,7 +10,7 @@ import type { Point, Project, Subwoofer } from '../../../core/room/project';
 import { subwooferBox, withBox } from '../../../core/scene/subwoofer-box';
 import { ModesBehind } from './ModesBehind';
 import { ResponseChart } from './ResponseChart';
-import { useResponses } from './response-store';
+import { useShownResponses } from './response-store';
 import { SeatChoice } from '../../kit/controls/SeatChoice';
 import { useShownSeat } from '../../state/shown-seat';
 import { PlaceSearchFields } from './PlaceSearchFields';
@@ -174,13 +174,13 @@ function SubwooferFields({ sub }: { readonly sub: Subwoofer }): ReactElement {
 
 export function BassEvidence(): ReactElement {
   const project = useProject();
-  const { responses, failure, retry } = useResponses();
+  const { heard, failure, retry } = useShownResponses();
   const lookedAt = useShownSeat();
   const { painted, choose } = usePainted();
   const frequencyHz = painted?.kind === 'frequency' ? painted.frequencyHz : null;
   const [shown, show] = useBassEvidence();
   if (failure) return <Failure sentence={failure} again="Try again" onAgain={retry} />;
-  if (!responses) return <p className="empty">The response at the seats is being computed.</p>;
+  if (!heard) return <p className="empty">The response at the seats is being computed.</p>;
   return (
     <>
       <EvidenceTabs
@@ -193,7 +193,8 @@ export function BassEvidence(): ReactElement {
         onShow={show}
       />
       <ResponseChart
-        responses={responses}
+        responses={heard.responses}
+        isOfRoom={heard.isOfRoom}
         seat={lookedAt ? seatKey(lookedAt) : ''}
         frequencyHz={frequencyHz}
         onChoose={(hz) => choose({ kind: 'frequency', frequencyHz: hz })}
@@ -205,7 +206,6 @@ export function BassEvidence(): ReactElement {
           frequencyHz={frequencyHz}
           seat={lookedAt?.position ?? null}
           seatName={lookedAt ? seatName(project, lookedAt) : ''}
-          subwoofers={project.speakers.subwoofers}
         />
       )}
     </>

@@ -1,10 +1,9 @@
 /** The modes behind one frequency at one seat: how strong each is there, and whether it adds or takes away. */
 
 import type { ReactElement } from 'react';
-import { modesBehind } from '../../../core/response/modes-behind';
-import { drivenSource } from '../../../core/analysis/room-field';
-import type { Point, Subwoofer } from '../../../core/room/project';
-import { useFineModes, useRoomField } from '../../pressure/use-painting';
+import type { Point } from '../../../core/room/project';
+import { useFineModes, useFineRequest } from '../../pressure/built-store';
+import { useResult } from '../../state/use-result';
 import { builtModeName, modeName } from '../../kit/chart/mode-name';
 import { signed } from '../../kit/chart/signed';
 import { scrollable } from '../../kit/controls/scrollable';
@@ -17,17 +16,16 @@ export interface ModesBehindProps {
   readonly frequencyHz: number | null;
   readonly seat: Point | null;
   readonly seatName: string;
-  readonly subwoofers: readonly Subwoofer[];
 }
 
 export function ModesBehind(props: ModesBehindProps): ReactElement {
-  const { frequencyHz, seat, seatName, subwoofers } = props;
+  const { frequencyHz, seat, seatName } = props;
+  const modes = useFineRequest();
   const fine = useFineModes();
-  const { field, orders, damping } = useRoomField();
+  const asked = frequencyHz !== null && seat !== null;
   const found =
-    frequencyHz === null || !seat
-      ? []
-      : modesBehind(field, subwoofers.map(drivenSource), seat, frequencyHz, damping, MOST);
+    useResult('modesBehind', asked ? { at: seat, frequencyHz, most: MOST, modes } : null) ?? [];
+  const { orders } = useResult('roomField', asked ? { modes } : null) ?? { orders: null };
   const nameOf = (mode: number): string => {
     if (mode < 0) return 'even pressure';
     const order = orders?.[mode];

@@ -7,14 +7,17 @@ import { BoxFields } from '../../kit/controls/BoxFields';
 import { FoldGroup } from '../../kit/controls/FoldGroup';
 import { LengthField } from '../../kit/controls/LengthField';
 import { NumberField } from '../../kit/controls/NumberField';
+import { shareOf } from '../../state/jobs';
 import { useSession } from '../../state/session';
 import { boxText } from './box-text';
-import { usePlaces } from './places-store';
+import { usePlaces, usePlaceSearch } from './places-store';
 
 const COUNTS = [1, 2, 4] as const;
 
 export function PlaceSearchFields(): ReactElement {
-  const { options, share, set, start, stop } = usePlaces();
+  const { options, set, start } = usePlaces();
+  const share = usePlaceSearch(shareOf);
+  const stop = usePlaceSearch((store) => store.stop);
   const measures = useSession((session) => measuresIn(session.units));
   const [low, high] = options.bandHz;
   return (

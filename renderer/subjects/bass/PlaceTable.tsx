@@ -11,7 +11,8 @@ import type { Point, Project } from '../../../core/room/project';
 import { boxOfSize } from '../../../core/scene/subwoofer-box';
 import type { SubwooferSearch } from '../../../core/bass/search';
 import { assumedText } from '../../../core/analysis/room-field';
-import { useFineModes } from '../../pressure/use-painting';
+import { useFineModes } from '../../pressure/built-store';
+import { failureOf, shareOf } from '../../state/jobs';
 import { signed } from '../../kit/chart/signed';
 import { Progress } from '../../kit/controls/Progress';
 import { Term } from '../../glossary/Term';
@@ -20,31 +21,34 @@ import { usePreview, previewRow } from '../../state/preview';
 import { boxText } from './box-text';
 import { bandText } from './band-text';
 import { inTheWayText, placeText } from './place-text';
-import { placesKey, usePlaces, type FoundPlaces } from './places-store';
+import { holdsFor, usePlaces, usePlaceSearch, type FoundPlaces } from './places-store';
 import { scrollable } from '../../kit/controls/scrollable';
 
 export function PlaceTable(): ReactElement {
-  const { share, answer, failure, start, stop } = usePlaces();
+  const start = usePlaces((store) => store.start);
+  const { newest: answer, stop } = usePlaceSearch();
+  const share = usePlaceSearch(shareOf);
+  const failure = usePlaceSearch(failureOf);
   const project = useProject();
   const fine = useFineModes();
   const stale =
     answer !== null &&
-    (answer.key !== placesKey(project) || (answer.found.of === 'shell' && fine !== null));
+    (!holdsFor(answer, project) || (answer.answer.of === 'shell' && fine !== null));
   return (
     <figure className="chart" aria-label="Places for the subwoofers">
       <figcaption>
-        Best places{answer ? `, ${bandText(answer.options.bandHz)}` : ''}
+        Best places{answer ? `, ${bandText(answer.request.options.bandHz)}` : ''}
         {share === null ? null : <Progress share={share} label="Trying places" onStop={stop} />}
         <span className="readout">{share === null && answer ? proof(answer) : ''}</span>
       </figcaption>
       <div className="table-box" {...scrollable('Places found')}>
         {failure ? <p className="complaint">{failure}</p> : null}
         {stale ? <p className="hint">The room has changed since: search again.</p> : null}
-        {answer ? <MarksKey found={answer.found} boxM={answer.options.boxM} /> : null}
-        {answer?.found.search ? (
+        {answer ? <MarksKey found={answer.answer} boxM={answer.request.options.boxM} /> : null}
+        {answer?.answer.search ? (
           <FoundTable
             answer={answer}
-            search={answer.found.search}
+            search={answer.answer.search}
             project={project}
             stale={stale}
           />
@@ -105,8 +109,8 @@ function FoundTable(props: {
   const units = useSession((session) => session.units);
   const take = usePlaces((store) => store.take);
   const { row: shown, show, end } = usePreview();
-  const { options } = answer;
-  const { allowed } = answer.found.places;
+  const { options } = answer.request;
+  const { allowed } = answer.answer.places;
   useEffect(() => end, [end, answer]);
   return (
     <table className="places">
@@ -206,7 +210,7 @@ function driveText({ delayMs = 0, levelDb = 0 }: Driven): string {
 }
 
 /** What the search has proved, in words. */
-function proof({ found: { search, of, defaulted }, ms }: FoundPlaces): string {
+function proof({ answer: { search, of, defaulted }, ms }: FoundPlaces): string {
   if (!search) return '';
   const assumed = defaulted > 0 ? `, ${assumedText(defaulted)}` : '';
   const room = `${of === 'built' ? 'as built' : 'plain shell'}${assumed}`;

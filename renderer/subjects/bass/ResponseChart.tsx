@@ -29,8 +29,13 @@ const MOST_DB = 60;
 const KEY_PX = 300;
 const TICKS_HZ = [20, 30, 40, 50, 60, 80, 100, 120, 150, 200];
 
+/** What is said of curves that are not of the present room. */
+const BEFORE = 'as before the change, the new one is being computed';
+
 export interface ResponseChartProps {
   readonly responses: SeatResponses;
+  /** False where they are of the room before the last change: they stay, dimmed and told so. */
+  readonly isOfRoom: boolean;
   /** Seat that is looked at, `row|seat`. */
   readonly seat: string;
   readonly frequencyHz: number | null;
@@ -38,7 +43,7 @@ export interface ResponseChartProps {
 }
 
 export function ResponseChart(props: ResponseChartProps): ReactElement {
-  const { responses, seat, frequencyHz, onChoose } = props;
+  const { responses, isOfRoom, seat, frequencyHz, onChoose } = props;
   const { box, ...area } = usePlotArea(MARGINS);
   const { width, left, right, top, bottom } = area;
   const { frequenciesHz, seats, spread } = responses;
@@ -51,9 +56,14 @@ export function ResponseChart(props: ResponseChartProps): ReactElement {
 
   return (
     <Chart
-      className="response-chart"
+      className={isOfRoom ? 'response-chart' : 'response-chart of-before'}
       title="Response at the seats"
-      caption={<span>Response at the seats, dB</span>}
+      caption={
+        <>
+          <span>Response at the seats, dB</span>
+          {isOfRoom ? null : <span className="before-note">{BEFORE}</span>}
+        </>
+      }
       readout={at === null ? describe(responses) : readout(responses, seat, at)}
       live
       box={box}
@@ -62,7 +72,7 @@ export function ResponseChart(props: ResponseChartProps): ReactElement {
         area={area}
         x={x}
         y={y}
-        describe={`${describe(responses)}. Press to choose a frequency.`}
+        describe={`${isOfRoom ? '' : `${BEFORE}: `}${describe(responses)}. Press to choose a frequency.`}
         onPoint={(point) => (point ? pointer.pointAt(point.x) : pointer.leave())}
         onChoose={(point) => {
           const found = pointer.find(point.x);

@@ -1,100 +1,78 @@
 /** The subwoofers at every seat, followed as the room changes: the newest room is computed, others dropped. */
 
-import { useEffect, useMemo } from 'react';
-import { create } from 'zustand';
+import { useEffect } from 'react';
+import { settledRoom } from '../../../core/analysis/all-findings';
+import { resultKey } from '../../../core/analysis/evaluator';
+import type { OfRoom } from '../../../core/analysis/results';
 import type { SeatResponses } from '../../../core/analysis/seat-response';
-import type { Project } from '../../../core/room/project';
-import { MODES_LIMIT_HZ } from '../../../core/room-modes/room-modes';
-import { spaceKey, useBuilt } from '../../pressure/built-store';
-import { useFineModes } from '../../pressure/use-painting';
-import { roomKey } from '../../state/room-key';
-import { projectOf, useProject, useSession } from '../../state/session';
-import { compute } from '../../workers/compute';
+import { useBuilt, useSolved } from '../../pressure/built-store';
+import { failureOf, followerOf } from '../../state/jobs';
+import { results } from '../../state/results';
+import { fileOf, onOtherRoom, projectOf, useProject, useSession } from '../../state/session';
+import { useKnown } from '../../state/use-result';
 
-export interface ResponseStore {
-  readonly responses: SeatResponses | null;
-  /** `bassKey` of the room that they are of. */
-  readonly key: string | null;
-  readonly failure: string | null;
-  /** Compute the last room asked for once more, where it failed. */
-  readonly retry: () => void;
-}
-
-export const useResponses = create<ResponseStore>((set) => ({
-  responses: null,
-  key: null,
-  failure: null,
-  retry: () => {
-    set({ failure: null });
-    if (asked) ask(asked);
-  },
-}));
-
-/** Says which rooms have the same bass at their seats. */
-const bassKey = (project: Project): string =>
-  JSON.stringify([roomKey(project), project.speakers.subwoofers]);
-
-interface Wish {
-  readonly project: Project;
-  readonly asBuilt: boolean;
-  readonly limitHz: number;
-}
-
-let running = false;
-let wish: Wish | null = null;
-let asked: Wish | null = null;
-
-/** One at a time: a wish that comes while one is computed waits, and the last one wins. */
-function ask(next: Wish): void {
-  wish = next;
-  asked = next;
-  if (running) return;
-  running = true;
-  void (async () => {
-    while (wish) {
-      const now: Wish = wish;
-      wish = null;
-      const key = bassKey(now.project);
-      try {
-        const responses = await compute('response', now).result;
-        if (responses) useResponses.setState({ responses, key, failure: null });
-      } catch (error) {
-        const failure = error instanceof Error ? error.message : String(error);
-        useResponses.setState({ responses: null, key, failure });
-      }
-    }
-    running = false;
-  })();
-}
+const useFollower = followerOf('seatResponses');
 
 /** Where bass is not looked at it is computed once the room has rested for so long, ms. */
 const REST_MS = 400;
 
+/** What is computed now: of the room as built once its modes are known, until then of the plain shell. */
+function useRequest(): OfRoom {
+  const solved = useSolved();
+  const project = useProject();
+  return solved ? settledRoom(project, solved.limitHz) : { modesToHz: null };
+}
+
 /** Keep the responses up to date while this is mounted: at once for a subject that shows them. */
 export function useFollowedResponses(atOnce: boolean): void {
-  const project = useProject();
-  const key = useMemo(() => bassKey(project), [project]);
-  // The limit is that of the solution that is there, so that the worker need not solve another.
-  const solvedHz = useFineModes()?.shape.limitHz ?? null;
-  const asBuilt = solvedHz !== null;
-  const limitHz = solvedHz ?? MODES_LIMIT_HZ;
+  const { modesToHz } = useRequest();
+  const key = resultKey('seatResponses', useProject(), { modesToHz });
+  const opening = useSession((session) => fileOf(session).opening);
   useEffect(() => {
-    const now = (): void => ask({ project: projectOf(useSession.getState()), asBuilt, limitHz });
+    const now = (): void => {
+      const project = projectOf(useSession.getState());
+      if (!results.known('seatResponses', project, { modesToHz }))
+        useFollower.getState().startNext(project, { modesToHz });
+    };
     if (atOnce) {
       now();
       return undefined;
     }
     const rest = setTimeout(now, REST_MS);
     return () => clearTimeout(rest);
-    // The room by what its bass depends on.
-  }, [key, atOnce, asBuilt, limitHz]);
+    // The room by what its bass depends on; another one with the same bass was forgotten all the same.
+  }, [key, opening, atOnce, modesToHz]);
+}
+
+export interface ShownResponses {
+  readonly responses: SeatResponses;
+  /** False where it is of the room just before, and that of the present one is being computed. */
+  readonly isOfRoom: boolean;
+}
+
+/** What can be shown: of the present room, as settled as it is known; else of the room just before. */
+export function useShownResponses(): {
+  readonly heard: ShownResponses | null;
+  readonly failure: string | null;
+  readonly retry: () => void;
+} {
+  const settled = useBassOfRoom();
+  const ofShell = useKnown('seatResponses', { modesToHz: null });
+  const before = useFollower((store) => store.newest);
+  const failure = useFollower(failureOf);
+  const retry = useFollower((store) => store.again);
+  const present = settled ?? ofShell;
+  const heard = present
+    ? { responses: present, isOfRoom: true }
+    : before && { responses: before.answer, isOfRoom: false };
+  return { heard, failure: present ? null : failure, retry };
 }
 
 /** True while nothing can be said yet of the bass at the seats, though there is some. */
 export function useBassPending(): boolean {
   const { seating, speakers } = useProject();
   const known = useBassOfRoom() !== null;
-  const failed = useResponses((store) => store.failure !== null);
+  const failed = useFollower((store) => failureOf(store) !== null);
   return !known && !failed && speakers.subwoofers.length > 0 && seating.rows.length > 0;
 }
 
@@ -103,11 +81,9 @@ export function useBassPending(): boolean {
  * shell that is known with its modes as built, or when they cannot be had.
  */
 export function useBassOfRoom(): SeatResponses | null {
-  const project = useProject();
-  const key = useMemo(() => bassKey(project), [project]);
-  const space = useMemo(() => spaceKey(project), [project]);
-  const responses = useResponses((store) => (store.key === key ? store.responses : null));
-  const refused = useBuilt(({ key: of, outcome }) => of === space && outcome?.ok === false);
-  if (responses?.of === 'built' || project.room.solids.length === 0 || refused) return responses;
-  return null;
+  const wanted = useBuilt((store) => store.limitHz);
+  const modesToHz = useSolved()?.limitHz ?? wanted;
+  return useKnown('seatResponses', settledRoom(useProject(), modesToHz));
 }
+
+onOtherRoom(() => useFollower.getState().forget());

@@ -1,8 +1,6 @@
 /** Fittings: what fills part of the shell, by helper, by figures from the corner, and in the drawing. */
 
 import { useMemo, type ReactElement } from 'react';
-import { LISTED_TO_HZ } from '../../../core/modes/axial-spacing';
-import { shellModes } from '../../../core/modes/shell-modes';
 import { FITTING_MEASURED_TO, fittingFields } from '../../../core/room/fitting-fields';
 import { fittingPresets, fittingFrom } from '../../../core/room/fitting-presets';
 import type { Solid } from '../../../core/room/project';
@@ -13,8 +11,9 @@ import { SurfaceTable } from './SurfaceTable';
 import { Choice } from '../../kit/controls/Choice';
 import { EvidenceTabs } from '../../kit/controls/EvidenceTabs';
 import { LengthField } from '../../kit/controls/LengthField';
-import { LIMITS_HZ, useBuilt } from '../../pressure/built-store';
-import { useShownModes } from '../../pressure/use-painting';
+import { MODE_LIMITS_HZ } from '../../../core/analysis/results';
+import { useResult } from '../../state/use-result';
+import { useBuilt, useShownModes } from '../../pressure/built-store';
 import { useBroughtIntoView } from '../../kit/controls/use-brought-into-view';
 import { changeFittings, withSolid } from '../../state/change-fittings';
 import { removeThing } from '../../state/remove-thing';
@@ -86,10 +85,10 @@ function LimitChoice(): ReactElement {
   return (
     <Choice
       legend="Modes as built, up to"
-      options={LIMITS_HZ.map((hz) => ({ value: `${hz}`, label: `${hz} Hz` }))}
+      options={MODE_LIMITS_HZ.map((hz) => ({ value: `${hz}`, label: `${hz} Hz` }))}
       value={`${limitHz}`}
       onChange={(value) => {
-        const known = LIMITS_HZ.find((hz) => `${hz}` === value);
+        const known = MODE_LIMITS_HZ.find((hz) => `${hz}` === value);
         if (known) setLimit(known);
       }}
     />
@@ -160,16 +159,10 @@ export function FittingsEvidence(): ReactElement {
 /** The modes as built beside the shell's; without fittings the two are the same. */
 function BuiltEvidence(): ReactElement {
   const project = useProject();
-  const { modes, air } = useAnalysis();
+  const { modes } = useAnalysis();
   const built = useShownModes()?.built ?? null;
   const limitHz = useBuilt((store) => store.limitHz);
-  const shell = useMemo(
-    () =>
-      limitHz === LISTED_TO_HZ
-        ? modes.shell
-        : shellModes(project.room.size, air.speedOfSoundMS, limitHz),
-    [limitHz, modes.shell, project.room.size, air.speedOfSoundMS],
-  );
+  const shell = useResult('shellModes', { limitHz });
   if (project.room.solids.length === 0) return <ModeLanes modes={modes} marked={null} />;
   return (
     <>

@@ -6,11 +6,12 @@ import { measuresIn } from '../../../core/quantity/measures';
 import { SLIVER_M } from '../../../core/room-modes/grid';
 import { Failure } from '../../kit/controls/Failure';
 import { Progress } from '../../kit/controls/Progress';
-import { useBuilt } from '../../pressure/built-store';
+import { useBuilt, useSolving } from '../../pressure/built-store';
 import { useSession } from '../../state/session';
 
 export function Solving(): ReactElement | null {
-  const { share, stopped, failure, outcome, quality, stop, restart } = useBuilt();
+  const { stopped, stop, restart } = useBuilt();
+  const { share, failure, outcome, quality } = useSolving();
   const { about } = useSession((session) => measuresIn(session.units));
   if (share !== null) {
     return <Progress share={share} label="Solving the modes as built" onStop={stop} />;

@@ -7,7 +7,9 @@ import type { ShellSize } from '../../../core/room/project';
 import { isSame } from '../../../core/room/same';
 import { previewRow, usePreview } from '../../state/preview';
 import { useProject, useSession } from '../../state/session';
-import { useProportions } from './proportions-store';
+import { Failure } from '../../kit/controls/Failure';
+import { Progress } from '../../kit/controls/Progress';
+import { useBaySearch, useProportions } from './proportions-store';
 import { scrollable } from '../../kit/controls/scrollable';
 import { Term } from '../../glossary/Term';
 
@@ -21,24 +23,28 @@ function sizeText({ width, length, height }: ShellSize, units: LengthUnits): str
 const percent = (share: number): string => `${Math.floor(100 * share)} %`;
 
 export function BestRooms(): ReactElement {
-  const { search, start, stop } = useProportions();
+  const start = useProportions((store) => store.start);
+  const { state, stopAndKeep } = useBaySearch();
+  const answered = state.kind === 'done' ? state.answered : null;
+  const found = answered?.answer;
   const { size } = useProject().room;
   const units = useSession((session) => session.units);
   const change = useSession((session) => session.change);
   const { row: shown, show, end } = usePreview();
-  useEffect(() => end, [end, search]);
+  useEffect(() => end, [end, answered]);
   return (
     <figure className="chart" aria-label="Evenest rooms in the bay">
       <figcaption>
         Evenest rooms in the bay
-        {search.kind === 'found' ? (
+        {answered ? (
           <span className="readout">
-            {search.result.tried.toLocaleString('en')} tried in {(search.ms / 1000).toFixed(1)} s
+            {answered.answer.tried.toLocaleString('en')} tried in {(answered.ms / 1000).toFixed(1)}{' '}
+            s
           </span>
         ) : null}
       </figcaption>
       <div className="table-box" {...scrollable('Rooms found')}>
-        {search.kind === 'none' ? (
+        {state.kind === 'idle' ? (
           <p className="empty">
             The search tries every size that the bay allows, on the carpenter’s step.
             <button type="button" onClick={start}>
@@ -46,19 +52,19 @@ export function BestRooms(): ReactElement {
             </button>
           </p>
         ) : null}
-        {search.kind === 'running' ? (
-          <p className="empty" role="status">
-            <progress value={search.share} /> {percent(search.share)}
-            <button type="button" onClick={stop}>
-              Stop
-            </button>
+        {state.kind === 'running' ? (
+          <p className="empty">
+            <Progress share={state.share} label="Trying rooms" onStop={stopAndKeep} />{' '}
+            {percent(state.share)}
           </p>
         ) : null}
-        {search.kind === 'failed' ? <p className="complaint">{search.sentence}</p> : null}
-        {search.kind === 'found' && search.result.share < 1 ? (
+        {state.kind === 'failed' ? (
+          <Failure sentence={state.sentence} again="Try again" onAgain={start} />
+        ) : null}
+        {found && found.share < 1 ? (
           <p className="empty">
-            The search was stopped at {percent(search.result.share)}
-            {search.result.rooms.length > 0
+            The search was stopped at {percent(found.share)}
+            {found.rooms.length > 0
               ? ': these are the best of the narrower rooms. Wider ones were not tried.'
               : ', before a room was found that has as much floor as is asked for.'}
             <button type="button" onClick={start}>
@@ -66,14 +72,12 @@ export function BestRooms(): ReactElement {
             </button>
           </p>
         ) : null}
-        {search.kind === 'found' &&
-        search.result.share === 1 &&
-        search.result.rooms.length === 0 ? (
+        {found?.share === 1 && found.rooms.length === 0 ? (
           <p className="empty">
             No room in the bay has that much floor. Ask for less floor, or make the bay larger.
           </p>
         ) : null}
-        {search.kind === 'found' && search.result.rooms.length > 0 ? (
+        {found && found.rooms.length > 0 ? (
           <table>
             <thead>
               <tr>
@@ -85,7 +89,7 @@ export function BestRooms(): ReactElement {
               </tr>
             </thead>
             <tbody>
-              {search.result.rooms.map((room) => {
+              {found.rooms.map((room) => {
                 const preview = { kind: 'size', size: room.size } as const;
                 const row = `room-${Object.values(room.size).join('|')}`;
                 return (

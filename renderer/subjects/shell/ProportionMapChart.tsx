@@ -23,14 +23,14 @@ import { Term } from '../../glossary/Term';
 
 export function ProportionMapChart(): ReactElement {
   const project = useProject();
-  const { air, modes } = useAnalysis();
+  const { modes } = useAnalysis();
   const change = useSession((session) => session.change);
   const { size } = project.room;
   // A bay that nobody entered follows the room; during a drag it stands still, or it would run away.
   const [held, hold] = useState<Bay | null>(null);
   const units = useSession((session) => session.units);
   const bay = held ?? bayOf(project, units);
-  const { map, progress, failed, retry } = useProportionMap(size.height, air.speedOfSoundMS);
+  const { map, progress, failed, retry } = useProportionMap();
   const { box, ...area } = usePlotArea(MAP_MARGINS);
   const { left, right, top, bottom } = area;
   const keys = useKeyGesture();

@@ -1,10 +1,16 @@
 /** The map for the present ceiling height, made in the worker; the one before stays until it is there. */
 
-import { useEffect, useState } from 'react';
+import { useEffect } from 'react';
+import { resultKey } from '../../../core/analysis/evaluator';
 import type { ProportionMap } from '../../../core/proportions/map';
-import { compute } from '../../workers/compute';
+import { failureOf, followerOf, shareOf } from '../../state/jobs';
+import { fileOf, onOtherRoom, projectOf, useProject, useSession } from '../../state/session';
+import { useKnown } from '../../state/use-result';
 
 const CELLS = 200;
+const REQUEST = { columns: CELLS, rows: CELLS };
+
+const useFollower = followerOf('proportionMap');
 
 export interface MapState {
   readonly map: ProportionMap | null;
@@ -14,29 +20,26 @@ export interface MapState {
   readonly retry: () => void;
 }
 
-export function useProportionMap(heightM: number, speedMS: number): MapState {
-  const [state, setState] = useState<Omit<MapState, 'retry'>>({
-    map: null,
-    progress: 0,
-    failed: null,
-  });
-  const [attempt, setAttempt] = useState(0);
+export function useProportionMap(): MapState {
+  const known = useKnown('proportionMap', REQUEST);
+  const { newest, start, stop, again: retry } = useFollower();
+  const share = useFollower(shareOf);
+  const failed = useFollower(failureOf);
+  const key = resultKey('proportionMap', useProject(), REQUEST);
+  const opening = useSession((session) => fileOf(session).opening);
+  const isKnown = known !== null;
   useEffect(() => {
-    const job = compute('map', { heightM, speedMS, columns: CELLS, rows: CELLS }, (progress) =>
-      setState((before) => ({ ...before, progress })),
-    );
-    job.result.then(
-      (map) => {
-        if (map) setState({ map, progress: null, failed: null });
-      },
-      (error: unknown) =>
-        setState((before) => ({
-          ...before,
-          progress: null,
-          failed: error instanceof Error ? error.message : String(error),
-        })),
-    );
-    return job.stop;
-  }, [heightM, speedMS, attempt]);
-  return { ...state, retry: () => setAttempt((count) => count + 1) };
+    if (isKnown) return undefined;
+    void start(projectOf(useSession.getState()), REQUEST);
+    return stop;
+    // The room by what its map depends on; another one of the same height was forgotten all the same.
+  }, [key, opening, isKnown, start, stop]);
+  return {
+    map: known ?? newest?.answer ?? null,
+    progress: known || failed ? null : (share ?? 0),
+    failed: known ? null : failed,
+    retry,
+  };
 }
+
+onOtherRoom(() => useFollower.getState().forget());

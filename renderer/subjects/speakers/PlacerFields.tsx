@@ -9,7 +9,8 @@ import { Progress } from '../../kit/controls/Progress';
 import { SelectField } from '../../kit/controls/SelectField';
 import { SeverityMark } from '../../kit/controls/SeverityMark';
 import { useProject, useSession } from '../../state/session';
-import { usePlacer, type Studs } from './placer-store';
+import { failureOf, shareOf } from '../../state/jobs';
+import { usePlacer, usePlacerSearch, type Studs } from './placer-store';
 
 const STUDS: readonly { readonly value: Studs; readonly label: string }[] = [
   { value: 'any', label: 'anywhere on the wall' },
@@ -18,7 +19,10 @@ const STUDS: readonly { readonly value: Studs; readonly label: string }[] = [
 ];
 
 export function PlacerFields(): ReactElement {
-  const { studs, share, failure, setStuds, start, stop } = usePlacer();
+  const { studs, refusal, setStuds, start } = usePlacer();
+  const share = usePlacerSearch(shareOf);
+  const failure = usePlacerSearch(failureOf) ?? refusal;
+  const stop = usePlacerSearch((store) => store.stop);
   return (
     <div className="placer">
       <SelectField
@@ -28,7 +32,10 @@ export function PlacerFields(): ReactElement {
         onChange={(value) => setStuds(STUDS.find((known) => known.value === value)?.value ?? 'any')}
       />
       {share === null ? (
-        <button type="button" onClick={() => start(studs === 'any' ? null : STUD_PITCHES_M[studs])}>
+        <button
+          type="button"
+          onClick={() => void start(studs === 'any' ? null : STUD_PITCHES_M[studs])}
+        >
           Place the loudspeakers
         </button>
       ) : (
@@ -54,14 +61,14 @@ const TOLD = 2;
 
 /** What it could not do and what would help, then what it traded. */
 function Outcome(): ReactElement | null {
-  const result = usePlacer((store) => store.result);
-  const of = usePlacer((store) => store.of);
+  const placed = usePlacer((store) => store.placed);
   const forget = usePlacer((store) => store.forget);
   const project = useProject();
   const change = useSession((session) => session.change);
   const units = useSession((session) => session.units);
   // Of this very room: after any change what was said may no longer hold.
-  if (!result || of !== project) return null;
+  if (placed?.project !== project) return null;
+  const { result } = placed;
   const { unplaced, trades, otherLayouts } = result;
   return (
     <div className="placer-outcome" role="status">

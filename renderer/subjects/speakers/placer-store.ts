@@ -3,75 +3,52 @@
 import { create } from 'zustand';
 import type { PlacerResult } from '../../../core/placing/placer';
 import type { Project } from '../../../core/room/project';
+import { followerOf } from '../../state/jobs';
 import { onOtherRoom, projectOf, useSession } from '../../state/session';
-import { compute, type Job } from '../../workers/compute';
 
 export type Studs = 'any' | 'imperial' | 'metric';
 
+/** How far the search is. */
+export const usePlacerSearch = followerOf('speakerPlaces');
+
 export interface PlacerStore {
   readonly studs: Studs;
-  readonly share: number | null;
-  readonly result: PlacerResult | null;
-  /** Room that the result is of, with its loudspeakers. */
-  readonly of: Project | null;
-  readonly failure: string | null;
+  /** What was done, and the room with its loudspeakers where they were put. */
+  readonly placed: { readonly result: PlacerResult; readonly project: Project } | null;
+  /** Why what was found was not taken. */
+  readonly refusal: string | null;
   readonly setStuds: (studs: Studs) => void;
   /** Look for places and put the loudspeakers there; one step of the history. */
-  readonly start: (studPitchM: number | null) => void;
-  readonly stop: () => void;
+  readonly start: (studPitchM: number | null) => Promise<void>;
   readonly forget: () => void;
 }
 
-let job: Job<'placing'> | null = null;
-
 export const usePlacer = create<PlacerStore>((set) => ({
   studs: 'any',
-  share: null,
-  result: null,
-  of: null,
-  failure: null,
+  placed: null,
+  refusal: null,
   setStuds: (studs) => set({ studs }),
-  start: (studPitchM) => {
-    job?.stop();
+  start: async (studPitchM) => {
     const session = useSession.getState();
     const project = projectOf(session);
-    set({ share: 0, failure: null, result: null });
-    const running = compute(
-      'placing',
-      {
-        project,
-        units: session.units,
-        options: studPitchM === null ? {} : { studPitchM },
-      },
-      (share) => set({ share }),
-    );
-    job = running;
-    running.result.then(
-      (result) => {
-        if (job !== running || result === null) return;
-        // The room may have changed meanwhile: then the places are not for it.
-        if (projectOf(useSession.getState()) !== project) {
-          set({ share: null, failure: 'The room changed meanwhile: place them again.' });
-          return;
-        }
-        session.change(result.edit);
-        set({ share: null, result, of: projectOf(useSession.getState()) });
-      },
-      (error: unknown) => {
-        if (job !== running) return;
-        set({ share: null, failure: error instanceof Error ? error.message : String(error) });
-      },
-    );
+    set({ placed: null, refusal: null });
+    const found = await usePlacerSearch.getState().start(project, {
+      units: session.units,
+      options: studPitchM === null ? {} : { studPitchM },
+    });
+    if (!found) return;
+    // The room may have changed meanwhile: then the places are not for it.
+    if (projectOf(useSession.getState()) !== project) {
+      set({ refusal: 'The room changed meanwhile: place them again.' });
+      return;
+    }
+    session.change(found.answer.edit);
+    set({ placed: { result: found.answer, project: projectOf(useSession.getState()) } });
   },
-  stop: () => {
-    job?.stop();
-    job = null;
-    set({ share: null });
-  },
-  forget: () => set({ result: null }),
+  forget: () => set({ placed: null }),
 }));
 
 onOtherRoom(() => {
-  usePlacer.getState().stop();
-  usePlacer.setState({ result: null, of: null, failure: null });
+  usePlacerSearch.getState().forget();
+  usePlacer.setState({ placed: null, refusal: null });
 });

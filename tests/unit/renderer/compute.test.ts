@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { compute as Compute } from '../../../renderer/workers/compute';
+import { roomOf } from '../support/rooms';
 import type { FromWorker, ToWorker } from '../../../renderer/workers/messages';
 
 /** A worker that does as it is told by the test. */
@@ -26,7 +27,7 @@ class FakeWorker extends EventTarget {
   }
 }
 
-const INPUT = { heightM: 2.4, speedMS: 343, columns: 2, rows: 2 };
+const REQUEST = { columns: 2, rows: 2 };
 const newest = (): FakeWorker => {
   const worker = FakeWorker.made.at(-1);
   if (!worker) throw new Error('no worker was made');
@@ -54,7 +55,10 @@ const endOf = (job: { readonly result: Promise<unknown> }): Promise<unknown> =>
 
 describe('a worker that has work', () => {
   it('and says nothing for 10 s is ended, and all that waits for it fails with a sentence', async () => {
-    const ends = [endOf(compute('map', INPUT)), endOf(compute('map', INPUT))];
+    const ends = [
+      endOf(compute('proportionMap', roomOf(), REQUEST)),
+      endOf(compute('proportionMap', roomOf(), REQUEST)),
+    ];
     const first = newest();
     vi.advanceTimersByTime(9_500);
     expect(first.ended).toBe(false);
@@ -64,10 +68,10 @@ describe('a worker that has work', () => {
   });
 
   it('is replaced by a fresh one for the next job', async () => {
-    const lost = endOf(compute('map', INPUT));
+    const lost = endOf(compute('proportionMap', roomOf(), REQUEST));
     vi.advanceTimersByTime(11_000);
     await lost;
-    const next = endOf(compute('map', INPUT));
+    const next = endOf(compute('proportionMap', roomOf(), REQUEST));
     expect(FakeWorker.made).toHaveLength(2);
     newest().say({ kind: 'done', job: newest().job, output: 'map' });
     expect(await next).toBe('map');
@@ -78,7 +82,7 @@ describe('a worker that has work', () => {
 
   it('and goes on telling how far it is may take as long as it needs', async () => {
     const shares: number[] = [];
-    const end = endOf(compute('map', INPUT, (share) => shares.push(share)));
+    const end = endOf(compute('proportionMap', roomOf(), REQUEST, (share) => shares.push(share)));
     for (let turn = 1; turn <= 30; turn++) {
       vi.advanceTimersByTime(9_000);
       newest().say({ kind: 'progress', job: newest().job, share: turn / 30 });
@@ -90,9 +94,9 @@ describe('a worker that has work', () => {
   });
 
   it('gets its full time again after a rest', () => {
-    compute('map', INPUT).stop();
+    compute('proportionMap', roomOf(), REQUEST).stop();
     vi.advanceTimersByTime(8_000);
-    void endOf(compute('map', INPUT));
+    void endOf(compute('proportionMap', roomOf(), REQUEST));
     vi.advanceTimersByTime(9_500);
     expect(newest().ended).toBe(false);
     vi.advanceTimersByTime(1_000);
@@ -100,10 +104,10 @@ describe('a worker that has work', () => {
   });
 
   it('and keeps quiet about a stopped job does not hold up the next', async () => {
-    const stopped = compute('map', INPUT);
+    const stopped = compute('proportionMap', roomOf(), REQUEST);
     stopped.stop();
     expect(await stopped.result).toBeNull();
-    const next = endOf(compute('map', INPUT));
+    const next = endOf(compute('proportionMap', roomOf(), REQUEST));
     vi.advanceTimersByTime(11_000);
     expect(await next).toMatch(/no sign of life/);
   });
@@ -111,17 +115,17 @@ describe('a worker that has work', () => {
 
 describe('a worker that breaks', () => {
   it('before its first word could not be started; it is ended and the next job gets another', async () => {
-    const end = endOf(compute('map', INPUT));
+    const end = endOf(compute('proportionMap', roomOf(), REQUEST));
     const first = newest();
     first.dispatchEvent(new Event('error'));
     expect(await end).toMatch(/could not be started.*Try again/);
     expect(first.ended).toBe(true);
-    void endOf(compute('map', INPUT));
+    void endOf(compute('proportionMap', roomOf(), REQUEST));
     expect(FakeWorker.made).toHaveLength(2);
   });
 
   it('later broke off', async () => {
-    const end = endOf(compute('map', INPUT));
+    const end = endOf(compute('proportionMap', roomOf(), REQUEST));
     newest().say({ kind: 'progress', job: newest().job, share: 0.5 });
     newest().dispatchEvent(new Event('error'));
     expect(await end).toMatch(/broke off.*Try again/);
@@ -129,11 +133,11 @@ describe('a worker that breaks', () => {
   });
 
   it('is not listened to once it was ended', async () => {
-    const lost = endOf(compute('map', INPUT));
+    const lost = endOf(compute('proportionMap', roomOf(), REQUEST));
     const first = newest();
     first.dispatchEvent(new Event('error'));
     await lost;
-    const next = endOf(compute('map', INPUT));
+    const next = endOf(compute('proportionMap', roomOf(), REQUEST));
     first.dispatchEvent(new Event('error'));
     first.say({ kind: 'done', job: newest().job, output: 'old' });
     newest().say({ kind: 'done', job: newest().job, output: 'new' });
@@ -154,9 +158,11 @@ describe('a window that has no workers', () => {
     ],
   ])('(%s) says so for each job, and tries again with the next', async (_which, Broken) => {
     vi.stubGlobal('Worker', Broken);
-    expect(await endOf(compute('map', INPUT))).toMatch(/could not be started/);
+    expect(await endOf(compute('proportionMap', roomOf(), REQUEST))).toMatch(
+      /could not be started/,
+    );
     vi.stubGlobal('Worker', FakeWorker);
-    const next = endOf(compute('map', INPUT));
+    const next = endOf(compute('proportionMap', roomOf(), REQUEST));
     newest().say({ kind: 'done', job: newest().job, output: 'map' });
     expect(await next).toBe('map');
   });

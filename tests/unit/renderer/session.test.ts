@@ -154,21 +154,21 @@ describe('when another room is opened', () => {
   });
 
   it('nothing of the old room stays chosen, over undo and redo too', async () => {
-    const { useProportions } = await import('../../../renderer/subjects/shell/proportions-store');
+    const { useBaySearch } = await import('../../../renderer/subjects/shell/proportions-store');
     const { bareRoom } = await import('../../../renderer/state/examples');
     session().load(bareRoom('metric'), 'new room');
     const choose = (): void => {
       session().select({ kind: 'solid', id: 'soffit-1' });
       session().chooseFinding('any');
       session().paint({ kind: 'frequency', frequencyHz: 40 });
-      useProportions.setState({ search: { kind: 'failed', sentence: 'invented' } });
+      useBaySearch.setState({ state: { kind: 'failed', sentence: 'invented' } });
     };
     for (const step of [session().undo, session().redo]) {
       choose();
       step();
       expect(session()).toMatchObject({ selected: [], findingId: null });
       expect(session().painted).toBeNull();
-      expect(useProportions.getState().search).toEqual({ kind: 'none' });
+      expect(useBaySearch.getState()).toMatchObject({ state: { kind: 'idle' }, newest: null });
     }
   });
 

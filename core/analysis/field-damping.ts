@@ -7,7 +7,7 @@ import type { ShellField } from '../response/field';
 import type { FreeSpace } from '../room/space';
 import { coverageOfFaces } from '../room-modes/on-faces';
 import type { RoomModes } from '../room-modes/room-modes';
-import { modalRoom, type Sounding } from './modal';
+import { modalRoom, type Sounding } from './modal-room';
 
 export interface FieldDamping {
   readonly damping: Damping & { readonly modesS: Float64Array };
