@@ -7,14 +7,13 @@
 import type { DelayAndLevel } from './drives';
 import { meanLevels, type Driven } from './measure';
 import type { Transfer } from './transfer';
+import { practice } from '../room/practice/practice';
 
 /**
  * How far the output of a set may stay under that of as many subwoofers whose sound adds by energy, neither
- * helping nor cancelling (10 lg of their number over one of them alone), dB. Our own convention: four at
- * the middles of the walls, the even set of the trade, lie up to 2.1 dB under it in usual rooms. It is not
- * measured by the loudest set: that stands in the corners, and would rule out the even ones.
+ * helping nor cancelling (10 lg of their number over one of them alone), dB. It is not measured by the loudest set: that stands in the corners, and would rule out the even ones.
  */
-export const MOST_CANCELLED_DB = 2.5;
+export const MOST_CANCELLED_DB = practice('most-cancelled');
 
 /** Least output of `count` subwoofers over one of them alone, dB. */
 export const leastOutputDb = (count: number): number =>

@@ -7,14 +7,15 @@ import { standingHeightM } from '../scene/stand';
 import { subwooferBox } from '../scene/subwoofer-box';
 import { inTheWay } from './obstacles';
 import { subwooferPlaces } from './places';
+import { practice } from '../room/practice/practice';
 
 /** How far and how finely it looks around the present place, m. */
 const REACH_M = 1;
 const STEP_M = 0.05;
 /** Beyond that it takes a place along the walls, m apart. */
 const ALONG_M = 0.2;
-/** To leave a wall weighs as much as this way along it, for each metre (our own convention). */
-const OFF_WALL = 3;
+/** To leave a wall weighs as much as this way along it, for each metre. */
+const OFF_WALL = practice('subwoofer-off-wall');
 
 /**
  * Where subwoofer `id` finds room nearest to where it stands, rather along its wall than away from it, on

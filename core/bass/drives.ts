@@ -1,6 +1,7 @@
 /** Delays and levels that a search may give to a subwoofer. */
 
 import type { Drive } from '../response/drive';
+import { practice } from '../room/practice/practice';
 
 /** Both in equal steps from 0, so that a difference of two is one again. */
 export interface DriveGrid {
@@ -9,10 +10,9 @@ export interface DriveGrid {
   readonly levelsDb: readonly number[];
 }
 
-/** To 10 ms in steps of 1 ms; a third and a half of the pressure less, about (common practice). */
 export const DEFAULT_DRIVES: DriveGrid = {
-  delaysMs: [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10],
-  levelsDb: [0, -3, -6],
+  delaysMs: practice('drive-delays'),
+  levelsDb: practice('drive-levels'),
 };
 
 /** What a search chooses; it turns no polarity. */

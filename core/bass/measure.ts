@@ -3,6 +3,7 @@
 import type { Drive } from '../response/drive';
 import { levelSpread } from '../response/level-spread';
 import type { Transfer } from './transfer';
+import { practice } from '../room/practice/practice';
 
 /** A subwoofer at a place of the transfer, and how it is driven. */
 export interface Driven extends Partial<Drive> {
@@ -25,9 +26,9 @@ export interface SetMeasures {
 
 /**
  * What a dB2 of variance over frequency of the average weighs against one of mean spatial variance: an
- * equaliser can mend the first and not the second. The weight is our own.
+ * equaliser can mend the first and not the second.
  */
-export const DEFAULT_WEIGHT = 0.25;
+export const DEFAULT_WEIGHT = practice('bass-variance-weight');
 
 /** Added to the squared pressure, so that what cancels to nothing is -300 dB and not endless. */
 export const LEAST_SQUARE = 1e-30;

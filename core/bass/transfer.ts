@@ -19,12 +19,12 @@ import { shellTail } from '../response/shell-tail';
 import type { Point, ShellSize } from '../room/project';
 import type { RoomModes } from '../room-modes/room-modes';
 import { smoothTail } from './smooth-tail';
+import { practice } from '../room/practice/practice';
 
 /** The band that a subwoofer is judged over, Hz: lowest and highest. */
 export type Band = readonly [number, number];
 
-/** From the lowest note of a film to a little above the usual crossover at 80 Hz (common practice). */
-export const DEFAULT_BAND_HZ: Band = [20, 120];
+export const DEFAULT_BAND_HZ: Band = practice('bass-band');
 export const DEFAULT_PER_OCTAVE = 24;
 /** Modes are summed to here; what lies above is in the tail, Hz. */
 const SHELL_LIMIT_HZ = 200;

@@ -1,9 +1,10 @@
 /** The lines of a hatch: parallel, rising to the right, cut to a rectangle. */
 
 import type { PaperPoint, PaperRect } from './marks';
+import { practice } from '../room/practice/practice';
 
-/** Distance of the lines from each other, m (our own convention: 1.6 mm at 1 to 50). */
-export const HATCH_M = 0.08;
+/** Distance of the lines from each other, m. */
+export const HATCH_M = practice('hatch-distance');
 /** A large surface gets no more lines than this. */
 const MOST_LINES = 600;
 

@@ -24,10 +24,11 @@ import type { JudgedSpeakers } from './loudspeakers';
 import { depthOf, onPaper } from './on-paper';
 import { placeLabels, type LabelRequest, type PagePoint, type PageSize } from './place-labels';
 import type { FlatView } from './views';
+import { practice } from '../room/practice/practice';
 
-/** Heights of lettering, mm (common practice, after ISO 3098): figures of the shell, and names. */
-export const FIGURE_MM = 3.5;
-export const NAME_MM = 2.5;
+/** Heights of lettering, mm: figures of the shell, and names. */
+export const FIGURE_MM = practice('figure-lettering');
+export const NAME_MM = practice('name-lettering');
 
 /** Width of a letter over its height; wide scripts and signs take a whole square. */
 const LETTER_WIDTH = 0.6;

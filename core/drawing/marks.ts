@@ -3,6 +3,8 @@
  * lettering, in metres on the paper's plane (right, up), each on a named layer.
  */
 
+import { practice } from '../room/practice/practice';
+
 /** Metres to the right and up on the paper's plane. */
 export type PaperPoint = readonly [number, number];
 
@@ -40,8 +42,8 @@ export type Tone = (typeof TONES)[number];
 /** What is cut is heavier than what is seen; hatches, grids and dimensions are light. */
 export type Weight = 'cut' | 'seen' | 'light';
 
-/** Line widths on paper, mm: one step of √2 twice apart (common practice, after ISO 128). */
-export const WEIGHTS_MM: Readonly<Record<Weight, number>> = { cut: 0.5, seen: 0.25, light: 0.18 };
+/** Line widths on paper, mm. */
+export const WEIGHTS_MM: Readonly<Record<Weight, number>> = practice('line-weights');
 
 interface OnLayer {
   readonly layer: Layer;

@@ -14,10 +14,11 @@ import { cornersOf, type Look, type Mark, type PaperRect, type Tone } from './ma
 import { depthsOf, hiddenAxis, linesOnPaper, rectOnPaper } from './on-paper';
 import { leafLines, patchOutline } from './space-lines';
 import type { FlatView } from './views';
+import { practice } from '../room/practice/practice';
 
-/** Drawn depth of an opening in its wall, and of a panel before it, m (our own convention). */
-const WALL_M = 0.08;
-const PANEL_M = 0.05;
+/** Drawn depth of an opening in its wall, and of a panel before it, m. */
+const WALL_M = practice('drawn-opening-depth');
+const PANEL_M = practice('drawn-panel-depth');
 
 export interface PatchDrawing {
   /** What is seen from the front, among the bodies. */

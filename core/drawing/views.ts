@@ -8,6 +8,7 @@ import type { Axis } from '../room/faces';
 import { farCorner } from '../room/point';
 import type { Project } from '../room/project';
 import { referencePlace } from '../room/seats';
+import { practice } from '../room/practice/practice';
 
 /** A direction along one of the room's axes. */
 export interface Way {
@@ -47,8 +48,8 @@ export interface FlatView {
   readonly note: (project: Project, measures: Measures) => string;
 }
 
-/** Plans are cut at this height, m (common practice). */
-export const PLAN_CUT_M = 1.2;
+/** Plans are cut at this height, m. */
+export const PLAN_CUT_M = practice('plan-cut');
 
 const BEHIND: Way = { axis: 1, sign: 1 };
 const RIGHT: Way = { axis: 0, sign: 1 };

@@ -3,13 +3,14 @@
 import type { Extreme, SeatFigures } from '../bass/seat-figures';
 import type { Subwoofer } from '../room/project';
 import type { Finding, Remedy, Severity } from './finding';
+import { practice, practiceSource } from '../room/practice/practice';
 
-/** Spread over the seats that one equaliser still serves, and above which it is a warning, dB (our own convention). */
-export const SPREAD_LIMIT_DB = 3;
-const SPREAD_WARNING_DB = 4.5;
-/** A peak over, or a dip under, the mean of the band, dB (our own convention). */
-export const EXTREME_LIMIT_DB = 6;
-const DIP_WARNING_DB = 10;
+/** Spread over the seats that one equaliser still serves, and above which it is a warning, dB. */
+export const SPREAD_LIMIT_DB = practice('seat-spread-limit');
+const SPREAD_WARNING_DB = practice('seat-spread-warning');
+/** A peak over, or a dip under, the mean of the band, dB. */
+export const EXTREME_LIMIT_DB = practice('bass-extreme-limit');
+const DIP_WARNING_DB = practice('bass-dip-warning');
 /** A set that is better by less than this is not proposed, dB. */
 const LEAST_GAIN_DB = 0.1;
 
@@ -42,8 +43,7 @@ export function bassFindings(
     value: at.levelDb,
     limit: kind === 'peak' ? EXTREME_LIMIT_DB : -EXTREME_LIMIT_DB,
     unit: 'dB',
-    source:
-      'our own convention; ITU-R BS.1116 asks for 3 dB of a whole equalised loudspeaker (from memory)',
+    source: `${practiceSource('bass-extreme-limit')}; ITU-R BS.1116 asks for 3 dB of a whole equalised loudspeaker (from memory)`,
     remedies: [
       searchRemedy(figures, found, (by) => Math.abs(by[kind]?.levelDb ?? Infinity)),
       {
@@ -67,8 +67,7 @@ export function bassFindings(
       value: figures.spreadDb,
       limit: SPREAD_LIMIT_DB,
       unit: 'dB',
-      source:
-        'measure of T. Welti and A. Devantier, JAES 54 (2006) 347; the limit is our own convention',
+      source: `measure of T. Welti and A. Devantier, JAES 54 (2006) 347; the limit is ${practiceSource('seat-spread-limit')}`,
       remedies: [searchRemedy(figures, found, (by) => by.spreadDb)],
     });
   }

@@ -13,12 +13,13 @@ import { freeSpace } from '../room/space';
 import type { FindingContext } from './context';
 import type { Draft, Remedy } from './finding';
 import { bandVerdict, bestRefinishings, JUDGED_HZ, type Refinishing } from './refinishing';
+import { practice } from '../room/practice/practice';
 
 const NO_FINISH =
   'No change of one face or of two brings it nearer: cover parts of several faces with panels, or take some away.';
 
-/** A share of the target outside of which a band is more than a note (our own convention). */
-const WARNING_SHARE = 0.5;
+/** A share of the target outside of which a band is more than a note. */
+const WARNING_SHARE = practice('decay-warning-share');
 
 interface Outside {
   readonly band: DecayBand;

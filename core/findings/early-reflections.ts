@@ -18,9 +18,10 @@ import {
 import { treatmentFor, type Treatment } from '../reflections/treatment';
 import type { FindingContext } from './context';
 import type { Draft, Remedy } from './finding';
+import { practice } from '../room/practice/practice';
 
-/** More acts than this on one face are no remedy any more (our own convention). */
-const MOST_ACTS = 6;
+/** More acts than this on one face are no remedy any more. */
+const MOST_ACTS = practice('most-acts-on-a-face');
 
 /** Every face with a reflection over the limit: it leaves the list when all of its reflections keep it. */
 export function earlyReflectionFindings(context: FindingContext): readonly Draft[] {

@@ -1,19 +1,22 @@
 /** The order in which findings are read: what matters most first. */
 
 import { SUBJECTS, type Finding, type Severity, type Subject } from './finding';
+import { practice } from '../room/practice/practice';
 
 const RANK: Readonly<Record<Severity, number>> = { fault: 0, warning: 1, note: 2 };
 
 /**
- * The step in which a figure's distance from its limit is counted, by its unit. A tenth of a metre and
- * five degrees are our own convention: what a builder sees at a glance, and the half of what layouts
- * leave free. A decibel is the least change of level that is heard, a twentieth of a decay time the least
+ * The step in which a figure's distance from its limit is counted, by its unit. A decibel is the least change of level that is heard, a twentieth of a decay time the least
  * change of decay (ISO 3382-1:2009, table A.1, from memory).
  */
-const STEP: Readonly<Record<string, number>> = { m: 0.1, deg: 5, dB: 1 };
+const STEP: Readonly<Record<string, number>> = {
+  m: practice('metres-of-a-step'),
+  deg: practice('degrees-of-a-step'),
+  dB: 1,
+};
 const DECAY_SHARE = 0.05;
-/** The axial rule is a rule of thumb: its hertz weigh as one step for each whole limit (our own). */
-const HERTZ_SHARE = 1;
+/** The axial rule is a rule of thumb: its hertz weigh as one step for each whole limit. */
+const HERTZ_SHARE = practice('axial-steps-per-limit');
 
 /**
  * How much a finding matters among those of its severity: by how many steps that are seen or heard its

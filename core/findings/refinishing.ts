@@ -10,6 +10,7 @@ import { finishLookup, type Finish } from '../room/finishes';
 import { roleOf } from '../room/faces';
 import { FACES, type Face } from '../room/project';
 import type { FindingContext } from './context';
+import { practice } from '../room/practice/practice';
 
 /**
  * Finishes that a remedy may propose per face, ids of the library: from live to very absorbent. All are
@@ -50,8 +51,8 @@ export interface Refinishing {
   readonly changes: readonly Change[];
 }
 
-/** A second face has to lessen the score by this to be worth its work, s (our own choice). */
-const WORTH_A_FACE_S = 0.05;
+/** A second face has to lessen the score by this to be worth its work, s. */
+const WORTH_A_FACE_S = practice('second-face-worth');
 
 export const bandVerdict = (band: DecayBand): Verdict =>
   verdictOf(
@@ -62,10 +63,10 @@ export const bandVerdict = (band: DecayBand): Verdict =>
 /**
  * The worst band counts as it is judged, by the nearer of the two methods. Absorption on one pair of
  * faces pleases Eyring alone, so what the other method says of the worst band counts half as much; the
- * other bands part changes that are alike in it (our own choice).
+ * other bands part changes that are alike in it.
  */
-const FARTHER_SHARE = 0.5;
-const OTHERS_SHARE = 0.1;
+const FARTHER_SHARE = practice('farther-method-share');
+const OTHERS_SHARE = practice('other-bands-share');
 
 /**
  * The best change of one face, and the best change of two where that is worth a second face; each only

@@ -7,6 +7,7 @@ import { screenRect } from '../room/screen';
 import { outsideShellM } from '../room/space';
 import type { FindingContext } from './context';
 import type { Finding } from './finding';
+import { practice, practiceSource } from '../room/practice/practice';
 
 /** Ears no nearer than this to a wall when the program moves a row back inside, m. */
 const KEEP_OFF_M = 0.3;
@@ -69,10 +70,10 @@ export function seatFindings(context: FindingContext): readonly Finding[] {
   return [...findings, ...overlapFindings(context)];
 }
 
-/** Ears of two rows no nearer than this, m: legroom and a back (common practice). */
-const ROW_SPACING_M = 0.9;
+/** Ears of two rows no nearer than this, m: legroom and a back. */
+const ROW_SPACING_M = practice('row-spacing');
 /** Nearer than this, two rows share a place, m. */
-const SHARED_M = 0.6;
+const SHARED_M = practice('row-sharing');
 
 /** The place inside the room nearest to the row's own that keeps off the other rows; null where none does. */
 function freeRowY(project: Project, row: Row): number | null {
@@ -119,7 +120,7 @@ function overlapFindings({ project, lengthText }: FindingContext): readonly Find
         value: apart,
         limit: SHARED_M,
         unit: 'm',
-        source: 'common practice',
+        source: practiceSource('row-sharing'),
         remedies:
           y === null
             ? [{ text: 'There is no room for both rows: take one out, or make the room longer.' }]

@@ -12,11 +12,12 @@ import type { Finding, Remedy } from './finding';
 import { SEAT_FIRST } from './layout';
 import { moveTo } from './speaker-moves';
 import { aboutChannel } from './speaker-names';
+import { practice } from '../room/practice/practice';
 
-/** Farther off than this is a warning: degrees (our own convention). */
-const WARNED_DEG = 5;
-/** A picture keeps most centres so far from ear height: no more than a note, degrees (common practice). */
-const TRADED_DEG = 15;
+/** Farther off than this is a warning: degrees. */
+const WARNED_DEG = practice('angle-warning');
+/** A picture keeps most centres so far from ear height: no more than a note, degrees. */
+const TRADED_DEG = practice('centre-height-traded');
 /** A move has to gain this much to be proposed, degrees. */
 const LEAST_GAIN_DEG = 0.5;
 

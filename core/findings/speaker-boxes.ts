@@ -19,6 +19,7 @@ import type { Finding, Remedy } from './finding';
 import { moveTo } from './speaker-moves';
 import { aboutChannel } from './speaker-names';
 import { moveSubwoofer } from './subwoofers';
+import { practiceSource } from '../room/practice/practice';
 
 /** A box whose size is only assumed may be smaller by this, m: half a usual one. */
 const SURE_M = 0.1;
@@ -248,7 +249,7 @@ function told(
     value: clash.valueM,
     limit: clash.limitM,
     unit: 'm',
-    source: nearPeople ? 'common practice' : 'geometry',
+    source: nearPeople ? practiceSource('headroom') : 'geometry',
     ...(nearPeople ? { caution: CAUTION } : {}),
     place: { kind: 'speaker', channel: label },
   };

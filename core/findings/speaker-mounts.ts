@@ -12,6 +12,7 @@ import { bodiesOf } from '../scene/bodies';
 import { WALL_CLEARANCE_M } from '../speakers/nominal-place';
 import type { FindingContext } from './context';
 import type { Finding, Remedy } from './finding';
+import { practiceSource } from '../room/practice/practice';
 
 export function speakerMountFindings(context: FindingContext): readonly Finding[] {
   const { project, speakers } = context;
@@ -116,7 +117,7 @@ function badlyHeld(
       value: beforeM,
       limit: mostM,
       unit: 'm',
-      source: 'common practice',
+      source: practiceSource('bracket-reach'),
       remedies: [
         {
           text: `Bring it back to the ${faceName(face.name)}.`,

@@ -13,6 +13,7 @@ import { SEAT_FIRST } from './layout';
 import { angleFinding } from './speaker-angles';
 import { moveTo } from './speaker-moves';
 import { aboutChannel } from './speaker-names';
+import { practice, practiceSource } from '../room/practice/practice';
 
 export function speakerFindings(context: FindingContext): readonly Finding[] {
   const { layout } = context.speakers;
@@ -29,8 +30,8 @@ export function speakerFindings(context: FindingContext): readonly Finding[] {
   return findings;
 }
 
-/** Nearer to the ears than this is no loudspeaker place, m (our own convention). */
-const LEAST_DISTANCE_M = 0.3;
+/** Nearer to the ears than this is no loudspeaker place, m. */
+const LEAST_DISTANCE_M = practice('least-from-ears');
 
 /** A loudspeaker on the listener: angle, delay and level from there say nothing. */
 function atEars(context: FindingContext, speaker: SpeakerResult, channel: Channel): Finding {
@@ -45,7 +46,7 @@ function atEars(context: FindingContext, speaker: SpeakerResult, channel: Channe
     value: speaker.distanceM,
     limit: LEAST_DISTANCE_M,
     unit: 'm',
-    source: 'our own convention',
+    source: practiceSource('least-from-ears'),
     remedies: [remedy ?? { text: SEAT_FIRST }],
   };
 }

@@ -7,6 +7,7 @@ import { isInside, isInTheOpen, outsideShellM } from '../room/space';
 import { subwooferBox } from '../scene/subwoofer-box';
 import type { FindingContext } from './context';
 import type { Finding, Remedy } from './finding';
+import { practiceSource } from '../room/practice/practice';
 
 export function subwooferFindings(context: FindingContext): readonly Finding[] {
   const { project } = context;
@@ -60,7 +61,7 @@ function inTheWayOf(context: FindingContext, sub: Subwoofer): readonly Finding[]
       value: null,
       limit: null,
       unit: '',
-      source: forPeople ? 'common practice' : 'geometry',
+      source: forPeople ? practiceSource('walk-width') : 'geometry',
       remedies: [
         moveSubwoofer(
           project,

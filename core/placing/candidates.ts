@@ -20,6 +20,7 @@ import { castRay } from '../scene/ray';
 import { sightFrom, type SightField } from '../speakers/strip-column';
 import { harmOf, type Harm } from './harm';
 import { onStuds, type PlacingContext } from './placing-context';
+import { practice } from '../room/practice/practice';
 
 export interface Candidate {
   readonly channel: string;
@@ -49,12 +50,12 @@ const SLACK_M = 0.001;
 /** Directions looked at along each side of a window. */
 const AZIMUTHS = 7;
 const ELEVATIONS = 4;
-/** Stands come no nearer to the ears than this, and to the wall than that, m (common practice). */
-const STAND_FROM_M = 1.2;
-const STAND_OFF_WALL_M = 0.4;
+/** Stands come no nearer to the ears than this, and to the wall than that, m. */
+const STAND_FROM_M = practice('stand-from-ears');
+const STAND_OFF_WALL_M = practice('stand-off-wall');
 const STAND_STEP_M = 0.4;
-/** A stand holds a loudspeaker between these heights, m (common practice). */
-const STAND_HEIGHTS_M = [0.5, 1.6] as const;
+/** A stand holds a loudspeaker between these heights, m. */
+const STAND_HEIGHTS_M = practice('stand-heights');
 
 interface Idea {
   readonly position: Point;

@@ -4,6 +4,7 @@ import { overlapM } from '../scene/box';
 import { claimOf } from '../speakers/obstacles';
 import { roughly, type Candidate, type Candidates } from './candidates';
 import { unevenDeg, UNEVEN_WEIGHT } from './harm';
+import { practice } from '../room/practice/practice';
 
 /** The mirrored channel's label: `M+110` and `M-110`; null for one in the middle. */
 export function twinOf(label: string): string | null {
@@ -17,8 +18,8 @@ interface Way {
   readonly cost: number;
 }
 
-/** What a pair that is held in two ways costs, degrees (our own convention). */
-const UNLIKE_MOUNTS = 5;
+/** What a pair that is held in two ways costs, degrees. */
+const UNLIKE_MOUNTS = practice('pair-unlike-mounts');
 /** A pair mirrors where it is uneven by less, degrees: what a tape measure can set on either side. */
 const EVEN_DEG = 1;
 /** Best places of each side that are tried together, and ways of a pair that are kept. */

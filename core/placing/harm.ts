@@ -1,7 +1,6 @@
 /**
- * The cost of a place, in degrees: what the other seats lose by it. The weights are our own convention
- * and stated here; the windows at the reference seat are no part of it, they are met or there is no
- * place.
+ * The cost of a place, in degrees: what the other seats lose by it. The windows at the
+ * reference seat are no part of it: they are met or there is no place.
  */
 
 import type { Mount, Point } from '../room/project';
@@ -9,23 +8,17 @@ import { directionFrom, type Direction } from '../speakers/direction';
 import { degreesOutside } from '../speakers/judge';
 import type { Channel } from '../speakers/layouts';
 import type { PlacingContext } from './placing-context';
+import { practice } from '../room/practice/practice';
 
 /** A decibel that one seat hears more than another counts like so many degrees. */
-export const DEGREES_PER_DB = 1;
+export const DEGREES_PER_DB = practice('degrees-per-db');
 /** A degree by which a pair is uneven counts like so many degrees outside a window. */
-export const UNEVEN_WEIGHT = 2;
+export const UNEVEN_WEIGHT = practice('uneven-pair-weight');
 /** A degree away from the nominal azimuth, where nothing else decides. */
-const NOMINAL_WEIGHT = 0.02;
+const NOMINAL_WEIGHT = practice('nominal-azimuth-weight');
 
 /** What a mount costs against a cabinet on the wall, degrees: more work, or floor that is taken. */
-const MOUNT_COST: Readonly<Record<Mount, number>> = {
-  'on-wall': 0,
-  'behind-screen': 0,
-  soffit: 1,
-  ceiling: 1,
-  'in-wall': 10,
-  stand: 15,
-};
+const MOUNT_COST: Readonly<Record<Mount, number>> = practice('mount-costs');
 
 export interface Harm {
   /** Sum over the other seats of degrees outside the window. */

@@ -1,6 +1,6 @@
 /** What the placer works with: the room, its seats and obstacles, and what the person allows. */
 
-import { METRES_PER_INCH, type LengthUnits } from '../quantity/length';
+import type { LengthUnits } from '../quantity/length';
 import { FACE_NORMALS, patchSide } from '../room/faces';
 import { mapPoint } from '../room/point';
 import { MOUNTS, type Mount, type Point, type Project } from '../room/project';
@@ -16,9 +16,10 @@ import { placedOf } from '../speakers/judge';
 import { layoutOf, type Layout } from '../speakers/layouts';
 import { bodiesOf, type Body } from '../scene/bodies';
 import { peopleOf, type Person } from '../scene/people';
+import { practice } from '../room/practice/practice';
 
-/** Usual spacing of studs, m: 16 in on centres, or 400 mm (common practice). */
-export const STUD_PITCHES_M = { imperial: 16 * METRES_PER_INCH, metric: 0.4 } as const;
+/** Usual spacing of studs, m. */
+export const STUD_PITCHES_M = practice('stud-pitch');
 
 export interface PlacerOptions {
   /**

@@ -8,6 +8,7 @@ import { MOUNT_NAMES } from '../speakers/mount-names';
 import { layoutOf, type Channel } from '../speakers/layouts';
 import { candidatesFor, type Candidates } from './candidates';
 import { placingContext, type PlacerOptions, type PlacingContext } from './placing-context';
+import { practice } from '../room/practice/practice';
 
 export interface Help {
   readonly text: string;
@@ -24,8 +25,8 @@ export interface Unplaced {
 /** How far and in what steps the row of the reference seat is tried, m. */
 const ROW_REACH_M = 1.5;
 const ROW_STEP_M = 0.1;
-/** Ears stay so far from the walls, m (our own convention). */
-const ROW_OFF_WALL_M = 0.3;
+/** Ears stay so far from the walls, m. */
+const ROW_OFF_WALL_M = practice('ears-off-wall');
 
 export function unplacedOf(
   context: PlacingContext,

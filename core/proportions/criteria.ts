@@ -26,8 +26,14 @@ import {
   wholeRatioDistance,
 } from './proportion-rules';
 import { smoothnessDb, SMOOTHNESS_SOURCE } from './smoothness';
-import { MASKING_MODES, THIRD_OCTAVE_RULE_SOURCE, thirdOctaveRule } from './third-octave-rule';
+import {
+  COINCIDENT_SHARE,
+  MASKING_MODES,
+  THIRD_OCTAVE_RULE_SOURCE,
+  thirdOctaveRule,
+} from './third-octave-rule';
 import { unevennessOf, UNEVENNESS_SOURCE } from './unevenness';
+import { practiceSource } from '../room/practice/practice';
 
 /** One criterion; value null where the room gives none, limit and verdict null where none is published. */
 export interface Criterion {
@@ -123,7 +129,7 @@ export function criteriaOf(input: CriteriaInput): Criteria {
         'none that are not masked',
       ),
       source: THIRD_OCTAVE_RULE_SOURCE,
-      validity: 'rooms under 120 m3; coincident within 0.2 % (our own convention)',
+      validity: `rooms under 120 m3; coincident within ${100 * COINCIDENT_SHARE} % (${practiceSource('coincident-modes')})`,
     },
     proportionInequality: {
       title: 'Proportion inequality',
@@ -163,7 +169,7 @@ export function criteriaOf(input: CriteriaInput): Criteria {
       unit: '%',
       says: `from ${nearest.ratio.name}, 1 : ${nearest.ratio.width.toFixed(2)} : ${nearest.ratio.length.toFixed(2)}`,
       source: nearest.ratio.source,
-      validity: 'within 5 % counts as met (our own convention)',
+      validity: `within ${100 * RATIO_REACH} % counts as met (${practiceSource('ratio-reach')})`,
     },
     smoothness: {
       title: 'Smoothness, corner to corner',

@@ -2,6 +2,7 @@
 
 import { farCorner } from '../room/point';
 import type { ShellSize } from '../room/project';
+import { practice } from '../room/practice/practice';
 
 /** Proportions to the height: the longer floor side counts as the length, whichever way the screen hangs. */
 export interface Proportions {
@@ -101,8 +102,8 @@ export const GOOD_RATIOS: readonly GoodRatio[] = [
   { name: 'Rindel C', width: 1.48, length: 2.12, source: 'Rindel 2021 (25 to 300 m3)' },
 ];
 
-/** A ratio within this share of the present one is as good as met (our own convention). */
-export const RATIO_REACH = 0.05;
+/** A ratio within this share of the present one is as good as met. */
+export const RATIO_REACH = practice('ratio-reach');
 
 /** The nearest published ratio and how far it is, as the larger of the two relative differences. */
 export function nearestGoodRatio(present: Proportions): {

@@ -6,11 +6,12 @@
 
 import { modesPerThirdOctave } from '../modes/mode-count';
 import type { ShellMode } from '../modes/shell-modes';
+import { practice } from '../room/practice/practice';
 
 export const THIRD_OCTAVE_RULE_SOURCE = 'Bonello, JAES 29 (1981) 597';
 
-/** Modes this close, as a share of frequency, coincide: 5 mm in 2.5 m (our own convention). */
-export const COINCIDENT_SHARE = 0.002;
+/** Modes this close, as a share of frequency, coincide. */
+export const COINCIDENT_SHARE = practice('coincident-modes');
 /** A coincident pair is masked where its band, or each of its two bands, holds at least this many modes. */
 export const MASKING_MODES = 5;
 

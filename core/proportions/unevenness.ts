@@ -4,15 +4,16 @@
  * hold fewer modes than the one below. All in hertz, so that the sum can be read: 0 is an even row.
  *
  * The parts are published rules (Gilford's spacing, Bonello's rising counts); adding them up, and the
- * worth of a missing mode, are our own and stated here. It serves to rank rooms, not to judge one.
+ * worth of a missing mode, are in `practice`. It serves to rank rooms, not to judge one.
  */
 
 import { CLOSEST_AXIAL_HZ, LISTED_TO_HZ, WIDEST_AXIAL_GAP_HZ } from '../modes/axial-spacing';
 import { THIRD_OCTAVES } from '../quantity/bands';
 import type { ShellSize } from '../room/project';
+import { practice } from '../room/practice/practice';
 
 /** What one mode too few in a third octave weighs against axial spacing, Hz. */
-export const MISSING_MODE_HZ = 5;
+export const MISSING_MODE_HZ = practice('missing-mode');
 
 export const UNEVENNESS_SOURCE =
   'sum of axial spacings over 20 Hz and under 5 Hz (Gilford) and 5 Hz for each mode a third octave falls short of the one below (Bonello 1981); the sum is our own';

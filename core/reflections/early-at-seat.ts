@@ -12,9 +12,10 @@ import {
   type EarlyReflection,
 } from './early-limit';
 import { reflectingRoom, reflectionsBetween } from './image-sources';
+import { practice } from '../room/practice/practice';
 
-/** Reflections later than this are not told, ms (our own convention). */
-export const TOLD_MS = 20;
+/** Reflections later than this are not reported, ms. */
+export const TOLD_MS = practice('early-shown-to');
 
 export interface SeatReflection extends EarlyReflection {
   /** dB over the limit; 0 where it is kept, and for what comes later than the limit asks. */

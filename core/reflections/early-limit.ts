@@ -5,7 +5,7 @@
  *
  * The source radiates alike to all sides, which no loudspeaker does at these frequencies. So that the
  * wall behind a box does not count for more than it is, paths that leave the loudspeaker by more than
- * 90 degrees from the way to the seat are left out (a box shadows them; common practice), and so is
+ * 90 degrees from the way to the seat are left out (a box shadows them), and so is
  * what arrives with the direct sound, from the face that the loudspeaker is set into. Chairs, heads and
  * the screen are not in the way of anything.
  */
@@ -18,13 +18,14 @@ import { placedOf } from '../speakers/judge';
 import { layoutOf } from '../speakers/layouts';
 import { reflectingRoom, reflectionsBetween, type Hit, type ReflectionPath } from './image-sources';
 import { reflectionLevelDb, type FinishLookup } from './reflection-level';
+import { practice } from '../room/practice/practice';
 
 export interface EarlyLimit {
   /** Highest level against the direct sound, dB. */
   readonly levelDb: number;
   /** After the direct sound, ms: later reflections are not judged. */
   readonly withinMs: number;
-  /** Earlier than this is the loudspeaker's own mounting, ms (3 cm; our own convention). */
+  /** Earlier than this is the loudspeaker's own mounting, ms. */
   readonly leastMs: number;
   /** Widest angle between the way out and the way to the seat that is judged, degrees. */
   readonly widestDeg: number;
@@ -33,8 +34,8 @@ export interface EarlyLimit {
 export const EARLY_LIMIT: EarlyLimit = {
   levelDb: -10,
   withinMs: 15,
-  leastMs: 0.1,
-  widestDeg: 90,
+  leastMs: practice('early-from'),
+  widestDeg: practice('early-widest-angle'),
 };
 
 export const EARLY_LIMIT_SOURCE =

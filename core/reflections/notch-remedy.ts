@@ -4,9 +4,10 @@ import { AXES } from '../room/faces';
 import { farCorner } from '../room/point';
 import type { Point, ShellSize } from '../room/project';
 import type { FaceNotch } from './boundary';
+import { practice } from '../room/practice/practice';
 
-/** Where a notch in the bass is minded most, Hz (our own convention; the range of bass instruments). */
-export const MINDED_HZ: readonly [number, number] = [40, 200];
+/** Where a notch in the bass matters most, Hz. */
+export const MINDED_HZ: readonly [number, number] = practice('notch-band');
 
 export interface NotchRemedy {
   /** At this distance to the face, or nearer, the notch lies above the band, m. */

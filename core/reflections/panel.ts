@@ -12,16 +12,17 @@ import type { Patch, Project } from '../room/project';
 import { screenRect } from '../room/screen';
 import type { FinishLookup } from './reflection-level';
 import { EARLY_LIMIT, loudestOctave, type EarlyLimit, type EarlyReflection } from './early-limit';
+import { practice } from '../room/practice/practice';
 
 /** Along the face and up it (or along the room), m: a usual panel of 60 x 120 cm or 2 x 4 ft. */
 export const PANEL_SIZE_M: Readonly<Record<LengthUnits, readonly [number, number]>> = {
   metric: [0.6, 1.2],
   imperial: [2 * METRES_PER_FOOT, 4 * METRES_PER_FOOT],
 };
-/** Least distance from the point to the panel's edge, m (our own convention). */
-export const LEAST_COVER_M = 0.05;
-/** A panel has to take this much off to be worth its place, dB (our own convention). */
-export const LEAST_GAIN_DB = 1;
+/** Least distance from the point to the panel's edge, m. */
+export const LEAST_COVER_M = practice('panel-cover');
+/** A panel has to take this much off to be worth its place, dB. */
+export const LEAST_GAIN_DB = practice('panel-least-gain');
 /** Corners are given to this, m: 1 cm or 1/2 in. */
 const STEP_M: Readonly<Record<LengthUnits, number>> = {
   metric: 0.01,

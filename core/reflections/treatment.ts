@@ -4,7 +4,7 @@
  */
 
 import { faceOf } from '../room/built-face';
-import { METRES_PER_INCH, roundLength, type LengthUnits } from '../quantity/length';
+import { roundLength, type LengthUnits } from '../quantity/length';
 import { faceAxes, FACE_NORMALS, patchSide, type Axis } from '../room/faces';
 import { finishLookup } from '../room/finishes';
 import { obstaclesOn, overhangM, rectOverlapM } from '../room/free-rect';
@@ -13,6 +13,7 @@ import type { Rect } from '../room/patched-area';
 import { FACES, type Face, type Patch, type Project } from '../room/project';
 import { EARLY_LIMIT, type EarlyLimit, type EarlyReflection } from './early-limit';
 import { coveredDb, LEAST_COVER_M, LEAST_GAIN_DB, panelFor, pictureOn } from './panel';
+import { practice } from '../room/practice/practice';
 
 export interface Treatment {
   readonly kind: 'widen' | 'finish' | 'panel';
@@ -30,13 +31,10 @@ export interface Treatment {
   readonly isEnough: boolean;
 }
 
-/** A panel is not made wider by more than this, m: then a second one is as good (our own convention). */
-const MOST_WIDER_M = 0.3;
-/** Panels are made wider in whole steps of this, m: 5 cm, 2 in (our own convention). */
-const WIDEN_STEP_M: Readonly<Record<LengthUnits, number>> = {
-  metric: 0.05,
-  imperial: 2 * METRES_PER_INCH,
-};
+/** A panel is not made wider by more than this, m: then a second one is as good. */
+const MOST_WIDER_M = practice('panel-most-wider');
+/** Panels are made wider in whole steps of this, m. */
+const WIDEN_STEP_M: Readonly<Record<LengthUnits, number>> = practice('panel-widening-step');
 
 type Heard = Pick<EarlyReflection, 'hit' | 'path' | 'levelDb'>;
 

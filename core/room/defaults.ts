@@ -5,6 +5,7 @@
 
 import type { Face } from './kinds';
 import type { Row, Screen, ShellSize } from './project';
+import { practice } from './practice/practice';
 
 /** Finish of each face in a bare room: painted slab, gypsum board on studs all round. */
 export const DEFAULT_FINISHES: Readonly<Record<Face, string>> = {
@@ -18,8 +19,13 @@ export const DEFAULT_FINISHES: Readonly<Record<Face, string>> = {
 
 export const DEFAULT_SOLID_FINISH = 'gyp13-stud';
 
-/** Seat spacing, ear and eye height of an upright home-cinema seat, m (common practice). */
-export const DEFAULT_ROW = { seats: 3, pitchM: 0.7, riserM: 0, earHeightM: 1.1, eyeHeightM: 1.2 };
+export const DEFAULT_ROW = {
+  seats: 3,
+  pitchM: practice('seat-pitch'),
+  riserM: 0,
+  earHeightM: practice('ear-height'),
+  eyeHeightM: practice('eye-height'),
+};
 
 /** One row of three a little behind the middle of the room, to the nearest 5 cm. */
 export function defaultRows(size: ShellSize): readonly Row[] {

@@ -12,13 +12,14 @@ import { screenRect } from '../room/screen';
 import type { Box } from './box';
 import { aislesOf, peopleOf, type Person } from './people';
 import { subwooferBox } from './subwoofer-box';
+import { practice } from '../room/practice/practice';
 
-/** How far the casing of a door or a window stands before the wall, m (common practice). */
-export const CASING_M = 0.05;
-/** How far a screen and its frame stand before the wall, m (common practice). */
-const SCREEN_DEPTH_M = 0.05;
-/** Least width that one person walks through, and the step taken through a door, m (common practice). */
-export const WALK_M = 0.6;
+/** How far the casing of a door or a window stands before the wall, m. */
+export const CASING_M = practice('casing-depth');
+/** How far a screen and its frame stand before the wall, m. */
+const SCREEN_DEPTH_M = practice('screen-depth');
+/** Least width that one person walks through, and the step taken through a door, m. */
+export const WALK_M = practice('walk-width');
 
 interface Thing {
   /** As the file names it: an id, a channel, `row seat` of a person. */

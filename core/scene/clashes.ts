@@ -2,9 +2,10 @@
 
 import { distanceToBoxM, overlapM, planOverlapM, TOUCH_M, type Box } from './box';
 import { WALK_M, type Body, type OpeningBody, type SeatBody, type Sweep } from './bodies';
+import { practice } from '../room/practice/practice';
 
-/** Ears no nearer to a cabinet than this, m (common practice). */
-export const HEAD_CLEARANCE_M = 0.3;
+/** Ears no nearer to a cabinet than this, m. */
+export const HEAD_CLEARANCE_M = practice('head-clearance');
 
 /** A box that is to stand or hang somewhere. */
 export interface Visitor {

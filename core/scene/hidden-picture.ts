@@ -7,6 +7,7 @@ import type { Project } from '../room/project';
 import { screenRect } from '../room/screen';
 import type { Box } from './box';
 import type { Person } from './people';
+import { practice } from '../room/practice/practice';
 
 export interface HiddenPicture {
   readonly person: Person;
@@ -49,8 +50,8 @@ export function hiddenPicture(
   return worst;
 }
 
-/** Less of the picture than this may be hidden from a seat, m (our own convention). */
-const HIDDEN_M = 0.02;
+/** Less of the picture than this may be hidden from a seat, m. */
+const HIDDEN_M = practice('picture-hidden');
 
 /** True where the box hides more of the picture from one of the seats than it may. */
 export const hidesPicture = (box: Box, project: Project, people: readonly Person[]): boolean =>

@@ -3,12 +3,13 @@
 import type { Point, Project, Row } from '../room/project';
 import { rowCentreX, seatsOf } from '../room/seats';
 import { TOUCH_M, type Box } from './box';
+import { practice } from '../room/practice/practice';
 
-/** What a seat covers behind and before the ears, m (common practice); it is as wide as the pitch. */
-const SEAT_BEHIND_M = 0.3;
-const SEAT_BEFORE_M = 0.6;
-/** A way past a row is one where it is at least this wide, m (common practice). */
-const LEAST_AISLE_M = 0.6;
+/** What a seat covers behind and before the ears, m; it is as wide as the pitch. */
+const SEAT_BEHIND_M = practice('seat-behind-ears');
+const SEAT_BEFORE_M = practice('seat-before-ears');
+/** A way past a row is one where it is at least this wide, m. */
+const LEAST_AISLE_M = practice('walk-width');
 
 export interface Person {
   readonly row: string;

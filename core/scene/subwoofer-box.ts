@@ -8,14 +8,15 @@ import { farCorner, mapPoint } from '../room/point';
 import type { Point, Project, Subwoofer } from '../room/project';
 import { boxAround, TOUCH_M, type Box } from './box';
 import { standingHeightM } from './stand';
+import { practice } from '../room/practice/practice';
 
 type Standing = Pick<Project, 'room'>;
 
-/** A usual box, m: width, height, depth (common practice). */
-export const USUAL_SUBWOOFER_M: Point = [0.4, 0.4, 0.4];
+/** A usual box, m: width, height, depth. */
+export const USUAL_SUBWOOFER_M: Point = practice('usual-subwoofer');
 
-/** Smaller than this is no subwoofer, m (our own convention). */
-const LEAST_SIDE_M = 0.15;
+/** Smaller than this is no subwoofer, m. */
+const LEAST_SIDE_M = practice('subwoofer-least-side');
 
 export interface SubwooferBox {
   readonly id: string;

@@ -3,6 +3,8 @@
  * platform is always one of these sums. Sizes in metres.
  */
 
+import { practice } from '../room/practice/practice';
+
 export interface Lumber {
   readonly name: string;
   /** The wider side, which stands upright in a joist on edge. */
@@ -24,31 +26,32 @@ const INCH = 0.0254;
 const nominal = (name: string, widthIn: number): Lumber => ({
   name,
   widthM: widthIn * INCH,
-  thicknessM: 1.5 * INCH,
+  thicknessM: practice('lumber-thickness') * INCH,
 });
 
-/** North American nominal lumber with its actual sizes, and floor sheathing (common practice). */
+/** North American nominal lumber with its actual sizes, and floor sheathing. */
 export const NOMINAL_STOCK: PlatformStock = {
-  lumber: [
-    nominal('2x4', 3.5),
-    nominal('2x6', 5.5),
-    nominal('2x8', 7.25),
-    nominal('2x10', 9.25),
-    nominal('2x12', 11.25),
-  ],
-  sheets: [{ name: '3/4 in plywood', thicknessM: 0.75 * INCH }],
+  lumber: Object.entries(practice('lumber-widths')).map(([name, widthIn]) =>
+    nominal(name, widthIn),
+  ),
+  sheets: [{ name: '3/4 in plywood', thicknessM: practice('plywood-thickness') * INCH }],
 };
 
 const timber = (widthMm: number): Lumber => ({
-  name: `45 x ${widthMm} mm`,
+  name: `${practice('timber-thickness')} x ${widthMm} mm`,
   widthM: widthMm / 1000,
-  thicknessM: 0.045,
+  thicknessM: practice('timber-thickness') / 1000,
 });
 
-/** Planed construction timber of the usual metric widths and floor board (common practice). */
+/** Planed construction timber of the usual metric widths and floor board. */
 export const METRIC_STOCK: PlatformStock = {
-  lumber: [95, 120, 145, 170, 195, 220].map(timber),
-  sheets: [{ name: '22 mm floor board', thicknessM: 0.022 }],
+  lumber: practice('timber-widths').map(timber),
+  sheets: [
+    {
+      name: `${practice('floor-board-thickness')} mm floor board`,
+      thicknessM: practice('floor-board-thickness') / 1000,
+    },
+  ],
 };
 
 export interface Tier {
@@ -62,8 +65,8 @@ export interface PlatformBuild {
   readonly tiers: readonly Tier[];
 }
 
-/** Tiers that are built on one another at most (our own convention). */
-export const MOST_TIERS = 3;
+/** Tiers that are built on one another at most. */
+export const MOST_TIERS = practice('most-tiers');
 /** Heights closer than this are one, m. */
 const SAME_M = 0.0005;
 

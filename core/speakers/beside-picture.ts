@@ -20,6 +20,7 @@ import type { Channel } from './layouts';
 import { WALL_CLEARANCE_M } from './nominal-place';
 import { isFree } from './obstacles';
 import { onTape } from './on-tape';
+import { practice } from '../room/practice/practice';
 
 export interface BesidePicture {
   readonly side: 'below' | 'above';
@@ -28,8 +29,8 @@ export interface BesidePicture {
   readonly elevationDeg: number;
 }
 
-/** Gap between the box and the picture for a frame, m (common practice). */
-const GAP_M = 0.02;
+/** Gap between the box and the picture for a frame, m. */
+const GAP_M = practice('picture-frame-gap');
 /** How far from the picture's edge, and how finely, it is looked for, m. */
 const REACH_M = 0.6;
 const STEP_M = 0.02;

@@ -12,16 +12,17 @@ import { referencePlace } from '../room/seats';
 import type { Box } from '../scene/box';
 import type { BuiltFace } from '../room/built-face';
 import { beforeFaceM, facesOf, nearestFace } from '../scene/faces';
+import { practice } from '../room/practice/practice';
 
-/** A usual cabinet, m: width, height, depth (common practice). */
-export const USUAL_BOX_M: Point = [0.2, 0.35, 0.2];
+/** A usual cabinet, m: width, height, depth. */
+export const USUAL_BOX_M: Point = practice('usual-cabinet');
 
-/** Depth of what is built into a stud wall of 89 mm (3 1/2 in) studs, m (common practice). */
-export const IN_WALL_DEPTH_M = 0.089;
-/** A baffle nearer to its surface than this is flush with it, m (our own convention). */
-export const FLUSH_M = 0.02;
-/** Farther than this from every surface a loudspeaker stands, m (a wall bracket; common practice). */
-export const BRACKET_M = 0.35;
+/** Depth of what is built into a stud wall, m. */
+export const IN_WALL_DEPTH_M = practice('stud-depth');
+/** A baffle nearer to its surface than this is flush with it, m. */
+export const FLUSH_M = practice('flush-within');
+/** Farther than this from every surface a loudspeaker stands, m. */
+export const BRACKET_M = practice('bracket-reach');
 
 /** Limits are met to within this, so that mirrored rooms are judged alike, m. */
 const DUST_M = 1e-6;

@@ -15,12 +15,13 @@ import { directionFrom } from './direction';
 import { degreesOutside } from './judge';
 import type { Channel } from './layouts';
 import { isFree } from './obstacles';
+import { practice } from '../room/practice/practice';
 
 /** How far and how finely it looks, m. */
 const REACH_M = 1.2;
 const STEP_M = 0.1;
-/** A degree outside the window weighs as much as this way along the wall, m (our own convention). */
-const DEGREE_M = 0.05;
+/** A degree outside the window weighs as much as this way along the wall, m. */
+const DEGREE_M = practice('degree-along-wall');
 
 /**
  * The place nearest to the present one, along the surface that carries it (the floor for a stand),

@@ -6,9 +6,10 @@ import { referencePlace } from '../room/seats';
 import { directionFrom, type Direction } from './direction';
 import { laterPlan } from './later';
 import { isKnownChannel, layoutOf, type Channel, type Layout } from './layouts';
+import { practice } from '../room/practice/practice';
 
-/** What a tape measure can set, in degrees (9 mm at 1 m): our own allowance around a window. */
-export const ANGLE_ALLOWANCE_DEG = 0.5;
+/** Allowance around a window, degrees. */
+export const ANGLE_ALLOWANCE_DEG = practice('angle-allowance');
 
 export interface SpeakerResult extends Direction {
   readonly channel: string;

@@ -8,9 +8,10 @@ import { referencePlace } from '../room/seats';
 import { isInTheOpen } from '../room/space';
 import { directionVector } from './direction';
 import type { Channel } from './layouts';
+import { practice } from '../room/practice/practice';
 
-/** Acoustic centre in front of the wall that carries the box, m (a shallow box; common practice). */
-export const WALL_CLEARANCE_M = 0.12;
+/** Acoustic centre in front of the wall that carries the box, m. */
+export const WALL_CLEARANCE_M = practice('wall-clearance');
 
 /** Nominal elevation within the channel's window: level with the ears where that is allowed. */
 export function nominalElevation(channel: Channel): number {

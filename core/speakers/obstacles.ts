@@ -11,11 +11,12 @@ import { speakerBox, type SpeakerBox } from './box';
 import { placedOf } from './judge';
 import { laterPlan } from './later';
 import { layoutOf } from './layouts';
+import { practice } from '../room/practice/practice';
 
-/** What hangs over a place where people walk hangs no lower than this, m (common practice). */
-export const HEADROOM_M = 2;
-/** Nobody walks nearer to a wall than this, m (our own convention). */
-const WALK_OFF_WALL_M = 0.3;
+/** What hangs over a place where people walk hangs no lower than this, m. */
+export const HEADROOM_M = practice('headroom');
+/** Nobody walks nearer to a wall than this, m. */
+const WALK_OFF_WALL_M = practice('walk-off-wall');
 
 export interface SpeakerClash {
   /** `walkway`: it hangs too low where people walk; `shell`: it reaches out of the room. */

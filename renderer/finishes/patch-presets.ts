@@ -6,6 +6,7 @@ import { freeId } from '../../core/room/free-id';
 import { nearestFreeRect, obstaclesOn } from '../../core/room/free-rect';
 import type { Rect } from '../../core/room/patched-area';
 import type { Face, Patch, PatchKind, Project } from '../../core/room/project';
+import { practice } from '../../core/room/practice/practice';
 
 export interface PatchPreset {
   readonly kind: PatchKind;
@@ -33,29 +34,22 @@ interface Sizes {
   readonly panelAt: number;
 }
 
-/** As they are sold: common practice. */
 const SIZES: Readonly<Record<LengthUnits, Sizes>> = {
   metric: {
     stepM: 0.01,
     unit: 'cm',
-    door: [80, 200],
-    window: [90, 60],
-    sill: 120,
-    passage: [90, 200],
-    panel: [60, 120],
+    ...practice('usual-openings').metric,
+    panel: practice('usual-panel').metric.size,
     panelThick: '50 mm',
-    panelAt: 60,
+    panelAt: practice('usual-panel').metric.aboveFloor,
   },
   imperial: {
     stepM: METRES_PER_INCH,
     unit: 'in',
-    door: [32, 80],
-    window: [36, 24],
-    sill: 48,
-    passage: [36, 80],
-    panel: [24, 48],
+    ...practice('usual-openings').imperial,
+    panel: practice('usual-panel').imperial.size,
     panelThick: '2 in',
-    panelAt: 24,
+    panelAt: practice('usual-panel').imperial.aboveFloor,
   },
 };
 

@@ -19,6 +19,7 @@ import { usePlotArea } from '../../kit/chart/plot-area';
 import { signed } from '../../kit/chart/signed';
 import { inRows, spreadLabels, textWidthPx } from '../../kit/chart/spread-labels';
 import { levelTick, Ticks } from '../../kit/chart/Ticks';
+import { practiceSource } from '../../../core/room/practice/practice';
 
 /** Base lines of the names over the plot, px. */
 const ROWS_PX = [10, 24, 38];
@@ -102,7 +103,7 @@ export function BoundaryChart(props: BoundaryChartProps): ReactElement {
           width={x(MINDED_HZ[1]) - x(MINDED_HZ[0])}
           height={bottom - top}
         >
-          <title>{`${MINDED_HZ[0]} to ${MINDED_HZ[1]} Hz: where a notch is minded most (our own convention)`}</title>
+          <title>{`${MINDED_HZ[0]} to ${MINDED_HZ[1]} Hz: where a notch matters most (${practiceSource('notch-band')})`}</title>
         </rect>
         <Ticks along="x" at={TICKS_HZ} text={(hz) => (hz === 500 ? '500 Hz' : hz)} lastAtEdge />
         <Ticks

@@ -8,9 +8,10 @@ import { seatKey, seatName } from '../../state/seat-names';
 import { signed } from '../../kit/chart/signed';
 import { scrollable } from '../../kit/controls/scrollable';
 import { Term } from '../../glossary/Term';
+import { practice } from '../../../core/room/practice/practice';
 
-/** Seats farther off the axis than this hear less treble from most boxes, degrees (common practice). */
-const WIDE_DEG = 30;
+/** Seats farther off the axis than this hear less treble from most boxes, degrees. */
+const WIDE_DEG = practice('wide-off-axis');
 
 export function SeatAngles(): ReactElement {
   const project = useProject();
