@@ -8,6 +8,7 @@
  * frequencies never exceeds the whole.
  */
 
+import { expectLength } from '../quantity/shape';
 import { LEAST_SQUARE } from './measure';
 import { quickLog } from './quick-log';
 import type { Transfer } from './transfer';
@@ -39,8 +40,10 @@ export const unitDb2 = ({ frequenciesHz }: CostSpace): number =>
 export function costSpace(transfer: Transfer, weight: number, order?: Int32Array): CostSpace {
   const { places, seats } = transfer;
   const block = places * seats;
+  expectLength('The real part of the transfer', transfer.re, transfer.frequenciesHz.length * block);
+  expectLength('The imaginary part', transfer.im, transfer.frequenciesHz.length * block);
   const taken = order ?? Int32Array.from(transfer.frequenciesHz.keys());
-  const frequenciesHz = Float64Array.from(taken, (f) => transfer.frequenciesHz[f] ?? 0);
+  const frequenciesHz = Float64Array.from(taken, (f) => transfer.frequenciesHz[f]!);
   const re = new Float64Array(taken.length * block);
   const im = new Float64Array(taken.length * block);
   taken.forEach((f, k) => {
@@ -56,15 +59,23 @@ export function noSums({ frequenciesHz, seats }: CostSpace): Sums {
   return { re: new Float64Array(size), im: new Float64Array(size) };
 }
 
+function expectSums({ frequenciesHz, places, seats }: CostSpace, sums: Sums, place: number): void {
+  if (place >= places) throw new Error(`There is no place ${place} among ${places}.`);
+  expectLength('The real part of the sums', sums.re, frequenciesHz.length * seats);
+  expectLength('The imaginary part of the sums', sums.im, frequenciesHz.length * seats);
+}
+
 /** `into` becomes `from` and the subwoofer at `place`. */
 export function addPlace(space: CostSpace, from: Sums, place: number, into: Sums): void {
   const { places, seats, re, im } = space;
   const step = (places - 1) * seats;
   const count = from.re.length;
+  expectSums(space, from, place);
+  expectSums(space, into, place);
   for (let at = 0, k = place * seats; at < count; k += step) {
     for (let s = 0; s < seats; s++, at++, k++) {
-      into.re[at] = (from.re[at] ?? 0) + (re[k] ?? 0);
-      into.im[at] = (from.im[at] ?? 0) + (im[k] ?? 0);
+      into.re[at] = from.re[at]! + re[k]!;
+      into.im[at] = from.im[at]! + im[k]!;
     }
   }
 }
@@ -78,11 +89,13 @@ export function turn(
   into: Sums,
 ): void {
   const { frequenciesHz, seats } = space;
+  expectSums(space, from, 0);
+  expectSums(space, into, 0);
   for (let f = 0, at = 0; f < frequenciesHz.length; f++) {
-    const phase = (-2 * Math.PI * (frequenciesHz[f] ?? 0) * delayMs) / 1000;
+    const phase = (-2 * Math.PI * frequenciesHz[f]! * delayMs) / 1000;
     const [c, d] = [gain * Math.cos(phase), gain * Math.sin(phase)];
     for (let s = 0; s < seats; s++, at++) {
-      const [a, b] = [from.re[at] ?? 0, from.im[at] ?? 0];
+      const [a, b] = [from.re[at]!, from.im[at]!];
       into.re[at] = a * c - b * d;
       into.im[at] = a * d + b * c;
     }
@@ -97,6 +110,7 @@ export function sumCost(space: CostSpace, sums: Sums, place: number, limit: numb
   const { places, seats, weight, re, im } = space;
   const { re: sumsRe, im: sumsIm } = sums;
   const frequencies = space.frequenciesHz.length;
+  expectSums(space, sums, place);
   const perSeat = seats > 1 ? 1 / (seats - 1) : 0;
   const step = (places - 1) * seats;
   let total = 0;
@@ -105,8 +119,8 @@ export function sumCost(space: CostSpace, sums: Sums, place: number, limit: numb
     let sum = 0;
     let squares = 0;
     for (let s = 0; s < seats; s++, at++, k++) {
-      const a = (sumsRe[at] ?? 0) + (re[k] ?? 0);
-      const b = (sumsIm[at] ?? 0) + (im[k] ?? 0);
+      const a = sumsRe[at]! + re[k]!;
+      const b = sumsIm[at]! + im[k]!;
       const x = quickLog(a * a + b * b + LEAST_SQUARE);
       sum += x;
       squares += x * x;

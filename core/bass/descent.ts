@@ -36,8 +36,7 @@ export function* descend(
   for (let step = 0, unchanged = 0; step < MOST_TURNS * count && unchanged < count; step++) {
     const n = step % count;
     sumOthers(space, places, drives, n, spare, others);
-    const free =
-      choice.length > 0 ? choice.filter((p) => !isTaken(places, n, p)) : [places[n] ?? 0];
+    const free = choice.length > 0 ? choice.filter((p) => !isTaken(places, n, p)) : [places[n]!];
     let found: { readonly place: number; readonly drive: DelayAndLevel } | null = null;
     for (const delayMs of grid.delaysMs) {
       for (const levelDb of grid.levelsDb) {
@@ -93,8 +92,8 @@ function sumOthers(
     addPlace(space, none, place, spare);
     turn(space, spare, 10 ** (levelDb / 20), delayMs, spare);
     for (let at = 0; at < spare.re.length; at++) {
-      into.re[at] = (into.re[at] ?? 0) + (spare.re[at] ?? 0);
-      into.im[at] = (into.im[at] ?? 0) + (spare.im[at] ?? 0);
+      into.re[at] = into.re[at]! + spare.re[at]!;
+      into.im[at] = into.im[at]! + spare.im[at]!;
     }
   }
 }

@@ -32,7 +32,7 @@ export function* everySet(
   for (;;) {
     for (let n = changed; n < depth; n++) {
       const [before, after] = [sums[n], sums[n + 1]];
-      if (before && after) addPlace(space, before, prefix[n] ?? 0, after);
+      if (before && after) addPlace(space, before, prefix[n]!, after);
     }
     for (let last = (prefix[depth - 1] ?? -1) + 1; last < candidates; last++) {
       const cost = sumCost(space, from, last, best.limit);
@@ -46,9 +46,9 @@ export function* everySet(
     }
     // The next prefix: the last of its places that can still move, and all behind it right after it.
     changed = depth - 1;
-    while (changed >= 0 && (prefix[changed] ?? 0) >= candidates - count + changed) changed -= 1;
+    while (changed >= 0 && prefix[changed]! >= candidates - count + changed) changed -= 1;
     if (changed < 0) return;
-    const moved = (prefix[changed] ?? 0) + 1;
+    const moved = prefix[changed]! + 1;
     for (let n = changed; n < depth; n++) prefix[n] = moved + n - changed;
   }
 }

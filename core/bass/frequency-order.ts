@@ -45,14 +45,14 @@ export function* frequencyOrder(
       if (taken[f]) continue;
       let gain = 0;
       for (let n = 0; n < SAMPLE; n++) {
-        const before = reached[n] ?? 0;
+        const before = reached[n]!;
         if (before < enough) gain += Math.min(enough, before + (parts[n]?.[f] ?? 0)) - before;
       }
       if (gain > most) [best, most] = [f, gain];
     }
     order[k] = best;
     taken[best] = 1;
-    for (let n = 0; n < SAMPLE; n++) reached[n] = (reached[n] ?? 0) + (parts[n]?.[best] ?? 0);
+    for (let n = 0; n < SAMPLE; n++) reached[n] = reached[n]! + (parts[n]?.[best] ?? 0);
   }
   return order;
 }
@@ -62,11 +62,11 @@ function partsOf(transfer: Transfer, set: readonly Driven[], weight: number): Fl
   const levels = drivenLevels(transfer, set);
   const seats = levels.length;
   const averages = transfer.frequenciesHz.map(
-    (_, f) => levels.reduce((sum, level) => sum + (level[f] ?? 0), 0) / seats,
+    (_, f) => levels.reduce((sum, level) => sum + level[f]!, 0) / seats,
   );
   const mean = averages.reduce((sum, value) => sum + value, 0) / averages.length;
   return averages.map((average, f) => {
-    const squares = levels.reduce((sum, level) => sum + ((level[f] ?? 0) - average) ** 2, 0);
+    const squares = levels.reduce((sum, level) => sum + (level[f]! - average) ** 2, 0);
     return (seats > 1 ? squares / (seats - 1) : 0) + weight * (average - mean) ** 2;
   });
 }

@@ -13,7 +13,7 @@ const POINTS = 7;
 
 /** `tail` at one decay constant, good within the band of `frequenciesHz` (rising). */
 export function smoothTail(tail: Tail, frequenciesHz: Float64Array, dampingPerS: number): Tail {
-  const low = (frequenciesHz[0] ?? 0) ** 2;
+  const low = frequenciesHz[0]! ** 2;
   const high = (frequenciesHz.at(-1) ?? 0) ** 2;
   if (frequenciesHz.length <= POINTS) return (hz) => tail(hz, dampingPerS);
   const points = Float64Array.from({ length: POINTS }, (_, n) =>
@@ -30,10 +30,10 @@ export function smoothTail(tail: Tail, frequenciesHz: Float64Array, dampingPerS:
     const at = (2 * hz * hz - low - high) / (high - low);
     let [re, im, whole] = [0, 0, 0];
     for (let n = 0; n < POINTS; n++) {
-      const off = at - (points[n] ?? 0);
+      const off = at - points[n]!;
       const value = values[n] ?? { re: 0, im: 0 };
       if (Math.abs(off) < 1e-12) return value;
-      const weight = (weights[n] ?? 0) / off;
+      const weight = weights[n]! / off;
       re += weight * value.re;
       im += weight * value.im;
       whole += weight;

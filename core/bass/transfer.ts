@@ -94,7 +94,7 @@ export function* transferOf(
   for (const [f, hz] of frequenciesHz.entries()) {
     const zero = resonance(0, hz, zeroDampingPerS(damping, hz), field.speedMS);
     for (let n = 0; n < modes; n++) {
-      const term = resonance(field.frequenciesHz[n] ?? 0, hz, dampings[n] ?? 0, field.speedMS);
+      const term = resonance(field.frequenciesHz[n]!, hz, dampings[n]!, field.speedMS);
       for (let s = 0; s < S; s++) {
         const shape = to[s]?.[n] ?? 0;
         heardRe[s * modes + n] = shape * term[0];
@@ -106,9 +106,9 @@ export function* transferOf(
       for (let s = 0; s < S; s++, at++) {
         let [sumRe, sumIm] = [zero[0], zero[1]];
         for (let n = 0, k = s * modes; n < modes; n++, k++) {
-          const shape = shapes[n] ?? 0;
-          sumRe += shape * (heardRe[k] ?? 0);
-          sumIm += shape * (heardIm[k] ?? 0);
+          const shape = shapes[n]!;
+          sumRe += shape * heardRe[k]!;
+          sumIm += shape * heardIm[k]!;
         }
         re[at] = by * sumRe;
         im[at] = by * sumIm;
@@ -121,9 +121,9 @@ export function* transferOf(
       const more = tail(p, s);
       for (let f = 0; more && f < frequenciesHz.length; f++) {
         const at = (f * P + p) * S + s;
-        const added = more(frequenciesHz[f] ?? 0, rest);
-        re[at] = (re[at] ?? 0) + 4 * Math.PI * added.re;
-        im[at] = (im[at] ?? 0) + 4 * Math.PI * added.im;
+        const added = more(frequenciesHz[f]!, rest);
+        re[at] = re[at]! + 4 * Math.PI * added.re;
+        im[at] = im[at]! + 4 * Math.PI * added.im;
       }
     }
     yield 0.2 + (0.8 * (p + 1)) / P;

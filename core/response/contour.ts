@@ -25,7 +25,7 @@ export function contour(
       // Most squares are all above or all below; comparing with what is no number is neither.
       if (a >= 0 ? b >= 0 && c >= 0 && d >= 0 : b < 0 && c < 0 && d < 0) continue;
       if (!Number.isFinite(a + b + c + d)) continue;
-      const [u0, u1, v0, v1] = [us[i] ?? 0, us[i + 1] ?? 0, vs[j] ?? 0, vs[j + 1] ?? 0];
+      const [u0, u1, v0, v1] = [us[i]!, us[i + 1]!, vs[j]!, vs[j + 1]!];
       const share = (from: number, to: number): number => from / (from - to);
       const crossings: (readonly [number, number])[] = [];
       if (a >= 0 !== b >= 0) crossings.push([u0 + (u1 - u0) * share(a, b), v0]);

@@ -74,22 +74,22 @@ function shellPlane(
     const map = new Float32Array(us.length * vs.length);
     const gathered = new Float64Array(high * wide);
     orders.forEach((order, m) => {
-      const weight = weights[m] ?? 0;
+      const weight = weights[m]!;
       if (weight === 0) return;
       const norm = Math.SQRT2 ** order.filter((n) => n > 0).length;
       const to = order[u] * wide + order[v];
       const part = weight * norm * coupling(order[axis], atM, lengths[axis]);
-      gathered[to] = (gathered[to] ?? 0) + part;
+      gathered[to] = gathered[to]! + part;
     });
     const line = new Float64Array(wide);
     us.forEach((atU, i) => {
       line.fill(0);
       for (let n = 0; n < high; n++)
         for (let m = 0; m < wide; m++)
-          line[m] = (line[m] ?? 0) + (alongU[n]?.[i] ?? 0) * (gathered[n * wide + m] ?? 0);
+          line[m] = line[m]! + (alongU[n]?.[i] ?? 0) * gathered[n * wide + m]!;
       vs.forEach((atV, j) => {
         let sum = inside(atM, axis) && inside(atU, u) && inside(atV, v) ? 0 : NaN;
-        for (let m = 0; m < wide; m++) sum += (line[m] ?? 0) * (alongV[m]?.[j] ?? 0);
+        for (let m = 0; m < wide; m++) sum += line[m]! * (alongV[m]?.[j] ?? 0);
         map[i * vs.length + j] = sum;
       });
     });

@@ -33,9 +33,9 @@ export function modesBehind(
   const weights = fieldWeights(field, sources, frequencyHz, damping);
   const terms = [-1, ...to.keys()].map((mode) => ({
     mode,
-    modeHz: mode < 0 ? 0 : (field.frequenciesHz[mode] ?? 0),
-    re: mode < 0 ? weights.zeroRe : (weights.re[mode] ?? 0) * (to[mode] ?? 0),
-    im: mode < 0 ? weights.zeroIm : (weights.im[mode] ?? 0) * (to[mode] ?? 0),
+    modeHz: mode < 0 ? 0 : field.frequenciesHz[mode]!,
+    re: mode < 0 ? weights.zeroRe : weights.re[mode]! * to[mode]!,
+    im: mode < 0 ? weights.zeroIm : weights.im[mode]! * to[mode]!,
   }));
   const re = terms.reduce((sum, term) => sum + term.re, 0);
   const im = terms.reduce((sum, term) => sum + term.im, 0);

@@ -83,7 +83,7 @@ export function pathResponse(
 ): PathResponse | null {
   const [from, to] = [field.shapeAt(source), field.shapeAt(receiver)];
   if (!from || !to) return null;
-  const products = from.map((value, n) => value * (to[n] ?? 0));
+  const products = from.map((value, n) => value * to[n]!);
   const { speedMS, volumeM3 } = field;
   const rest = dampingPerS(modeDecayS(damping, -1));
   const dampings = products.map((_, n) => dampingPerS(modeDecayS(damping, n)));
@@ -92,9 +92,9 @@ export function pathResponse(
   frequenciesHz.forEach((hz, f) => {
     let [sumRe, sumIm] = resonance(0, hz, zeroDampingPerS(damping, hz), speedMS);
     for (let n = 0; n < products.length; n++) {
-      const product = products[n] ?? 0;
+      const product = products[n]!;
       if (product === 0) continue;
-      const term = resonance(field.frequenciesHz[n] ?? 0, hz, dampings[n] ?? 0, speedMS);
+      const term = resonance(field.frequenciesHz[n]!, hz, dampings[n]!, speedMS);
       sumRe += product * term[0];
       sumIm += product * term[1];
     }
@@ -107,7 +107,7 @@ export function pathResponse(
 
 /** Level in dB re the free field of one source at 1 m. */
 export function levelDb({ re, im }: PathResponse): Float64Array {
-  return re.map((value, f) => 10 * Math.log10(value * value + (im[f] ?? 0) ** 2));
+  return re.map((value, f) => 10 * Math.log10(value * value + im[f]! ** 2));
 }
 
 /** Sum of responses at one receiver, each with its drive; all over the same frequencies. */
@@ -121,9 +121,9 @@ export function together(
   for (const { path, drive } of paths) {
     frequenciesHz.forEach((hz, f) => {
       const [c, s] = driveAt(drive, hz);
-      const [a, b] = [path.re[f] ?? 0, path.im[f] ?? 0];
-      re[f] = (re[f] ?? 0) + a * c - b * s;
-      im[f] = (im[f] ?? 0) + a * s + b * c;
+      const [a, b] = [path.re[f]!, path.im[f]!];
+      re[f] = re[f]! + a * c - b * s;
+      im[f] = im[f]! + a * s + b * c;
     });
   }
   return { frequenciesHz, re, im };

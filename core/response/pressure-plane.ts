@@ -35,19 +35,19 @@ export function fieldWeights(
     sumRe += c;
     sumIm += s;
     shape.forEach((value, n) => {
-      re[n] = (re[n] ?? 0) + c * value;
-      im[n] = (im[n] ?? 0) + s * value;
+      re[n] = re[n]! + c * value;
+      im[n] = im[n]! + s * value;
     });
   }
   for (let n = 0; n < count; n++) {
-    const modeHz = field.frequenciesHz[n] ?? 0;
+    const modeHz = field.frequenciesHz[n]!;
     const [a, b] = resonance(
       modeHz,
       frequencyHz,
       dampingPerS(modeDecayS(damping, n)),
       field.speedMS,
     );
-    const [c, s] = [re[n] ?? 0, im[n] ?? 0];
+    const [c, s] = [re[n]!, im[n]!];
     re[n] = by * (a * c - b * s);
     im[n] = by * (a * s + b * c);
   }
@@ -63,7 +63,7 @@ export function fieldWeights(
 export function levelOver(map: PlaneMap, weights: FieldWeights): Float32Array {
   const im = map.blend(weights.im);
   return map.blend(weights.re).map((value, n) => {
-    const square = (value + weights.zeroRe) ** 2 + ((im[n] ?? 0) + weights.zeroIm) ** 2;
+    const square = (value + weights.zeroRe) ** 2 + (im[n]! + weights.zeroIm) ** 2;
     return 10 * Math.log10(Math.max(square, 1e-12));
   });
 }

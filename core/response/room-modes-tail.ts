@@ -48,7 +48,7 @@ export function* roomModesTails(
     for (let n = 0; n < 4; n++) {
       at[first + n]?.rows.forEach((row, i) => {
         const weight = at[first + n]?.weights[i] ?? 0;
-        block[4 * row + n] = (block[4 * row + n] ?? 0) + weight / Math.sqrt(mass[row] ?? 1);
+        block[4 * row + n] = block[4 * row + n]! + weight / Math.sqrt(mass[row]!);
       });
     }
     const runs = yield* fourRuns(modes, factor, block);
@@ -59,8 +59,7 @@ export function* roomModesTails(
           if (!receiver || !at[first + n]) return null;
           const shares = run.vectors.map((vector) =>
             receiver.rows.reduce(
-              (sum, row, i) =>
-                sum + ((receiver.weights[i] ?? 0) / Math.sqrt(mass[row] ?? 1)) * (vector[row] ?? 0),
+              (sum, row, i) => sum + (receiver.weights[i]! / Math.sqrt(mass[row]!)) * vector[row]!,
               0,
             ),
           );
@@ -89,9 +88,9 @@ function* fourRuns(
 ): Generator<number, readonly Run[]> {
   const local = new Float64Array(4 * largestLocal(factor) + 8);
   const lane = (n: number): Float64Array =>
-    Float64Array.from({ length: factor.count }, (_, row) => block[4 * row + n] ?? 0);
+    Float64Array.from({ length: factor.count }, (_, row) => block[4 * row + n]!);
   const dot = (a: Float64Array, b: Float64Array): number =>
-    a.reduce((sum, value, i) => sum + value * (b[i] ?? 0), 0);
+    a.reduce((sum, value, i) => sum + value * b[i]!, 0);
   free(modes, block);
   const runs = [0, 1, 2, 3].map((n) => {
     const start = lane(n);
@@ -115,7 +114,7 @@ function* fourRuns(
         if (!known) continue;
         const part = dot(known, next);
         if (b >= step - 1) matrix[b * STEPS + step] = matrix[step * STEPS + b] = part;
-        known.forEach((value, row) => (next[row] = (next[row] ?? 0) - part * value));
+        known.forEach((value, row) => (next[row] = next[row]! - part * value));
       }
       const norm = Math.sqrt(dot(next, next));
       if (step + 1 < STEPS) vectors.push(next.map((value) => value / (norm || 1)));
@@ -134,13 +133,13 @@ function standIns(
   speedMS: number,
 ): StandIns {
   const least = 1e-12 * Math.max(...values);
-  const kept = [...values.keys()].filter((n) => (values[n] ?? 0) > least);
+  const kept = [...values.keys()].filter((n) => values[n]! > least);
   const toHz = speedMS / (2 * Math.PI);
   return {
-    frequenciesHz: Float64Array.from(kept, (n) => toHz * Math.sqrt(shift + 1 / (values[n] ?? 1))),
+    frequenciesHz: Float64Array.from(kept, (n) => toHz * Math.sqrt(shift + 1 / values[n]!)),
     products: Float64Array.from(kept, (n) => {
-      const share = shares.reduce((sum, value, i) => sum + value * (rows[i * STEPS + n] ?? 0), 0);
-      return share * (rows[n] ?? 0) * norm;
+      const share = shares.reduce((sum, value, i) => sum + value * rows[i * STEPS + n]!, 0);
+      return share * rows[n]! * norm;
     }),
     speedMS,
   };
@@ -151,7 +150,7 @@ export function tailOf({ frequenciesHz, products, speedMS }: StandIns): Tail {
   return (frequencyHz, damping) => {
     let [re, im] = [0, 0];
     products.forEach((product, n) => {
-      const term = resonance(frequenciesHz[n] ?? 0, frequencyHz, damping, speedMS);
+      const term = resonance(frequenciesHz[n]!, frequencyHz, damping, speedMS);
       re += product * term[0];
       im += product * term[1];
     });
@@ -166,21 +165,20 @@ function free({ shapes, mass, volumeM3, frequenciesHz }: RoomModes, block: Float
   mass.forEach((m, row) => {
     const root = Math.sqrt(m / volumeM3);
     for (let n = 0; n < 4; n++) {
-      const value = root * (block[4 * row + n] ?? 0);
+      const value = root * block[4 * row + n]!;
       const to = n * (count + 1);
-      parts[to + count] = (parts[to + count] ?? 0) + value;
+      parts[to + count] = parts[to + count]! + value;
       for (let k = 0; k < count; k++)
-        parts[to + k] = (parts[to + k] ?? 0) + value * (shapes[row * count + k] ?? 0);
+        parts[to + k] = parts[to + k]! + value * shapes[row * count + k]!;
     }
   });
   mass.forEach((m, row) => {
     const root = Math.sqrt(m / volumeM3);
     for (let n = 0; n < 4; n++) {
       const from = n * (count + 1);
-      let sum = parts[from + count] ?? 0;
-      for (let k = 0; k < count; k++)
-        sum += (parts[from + k] ?? 0) * (shapes[row * count + k] ?? 0);
-      block[4 * row + n] = (block[4 * row + n] ?? 0) - root * sum;
+      let sum = parts[from + count]!;
+      for (let k = 0; k < count; k++) sum += parts[from + k]! * shapes[row * count + k]!;
+      block[4 * row + n] = block[4 * row + n]! - root * sum;
     }
   });
 }

@@ -32,30 +32,28 @@ export function shellTail(
   const lengths = farCorner(size);
   const volume = lengths[0] * lengths[1] * lengths[2];
   const cosine = (n: number, axis: number): number => {
-    const by = (n * Math.PI) / (lengths[axis] ?? 1);
-    return (
-      (n === 0 ? 1 : 2) * Math.cos(by * (source[axis] ?? 0)) * Math.cos(by * (receiver[axis] ?? 0))
-    );
+    const by = (n * Math.PI) / lengths[axis]!;
+    return (n === 0 ? 1 : 2) * Math.cos(by * source[axis]!) * Math.cos(by * receiver[axis]!);
   };
   const listed = shellModes(size, speedMS, limitHz).map(({ frequencyHz, order }) => ({
     frequencyHz,
     product: cosine(order[0], 0) * cosine(order[1], 1) * cosine(order[2], 2),
   }));
-  const apart = lengths.map((_, axis) => Math.abs((source[axis] ?? 0) - (receiver[axis] ?? 0)));
+  const apart = lengths.map((_, axis) => Math.abs(source[axis]! - receiver[axis]!));
   const closed = apart.indexOf(Math.max(...apart));
   const [u, v] = [0, 1, 2].filter((axis) => axis !== closed) as [number, number];
-  const [length, distance] = [lengths[closed] ?? 1, apart[closed] ?? 0];
-  const sum = (source[closed] ?? 0) + (receiver[closed] ?? 0);
+  const [length, distance] = [lengths[closed]!, apart[closed]!];
+  const sum = source[closed]! + receiver[closed]!;
 
   return (frequencyHz, damping) => {
     const omega = 2 * Math.PI * frequencyHz;
     const [kRe, kIm] = [(omega / speedMS) ** 2, (-2 * damping * omega) / speedMS ** 2];
     let [re, im] = [0, 0];
     for (let n = 0; n < MOST_ORDERS; n++) {
-      const across = ((n * Math.PI) / (lengths[u] ?? 1)) ** 2;
+      const across = ((n * Math.PI) / lengths[u]!) ** 2;
       if ((across - kRe) * distance ** 2 > SMALLEST_LOG ** 2) break;
       for (let m = 0; m < MOST_ORDERS; m++) {
-        const whole = across + ((m * Math.PI) / (lengths[v] ?? 1)) ** 2;
+        const whole = across + ((m * Math.PI) / lengths[v]!) ** 2;
         if ((whole - kRe) * distance ** 2 > SMALLEST_LOG ** 2) break;
         const by = (cosine(n, u) * cosine(m, v) * length) / volume;
         // g = i q, Re g >= 0: (cosh g(L - d) + cosh g(L - s)) / (2 g sinh gL), by decaying exponentials.

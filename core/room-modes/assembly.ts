@@ -16,19 +16,15 @@ export function massOf({ axes, air }: Elements, tree: Tree): Float64Array {
     for (let j = 0; j < y.degrees.length; j++)
       for (let k = 0; k < z.degrees.length; k++) {
         if (!air[cell++]) continue;
-        const rules = [
-          gllRule(x.degrees[i] ?? 1),
-          gllRule(y.degrees[j] ?? 1),
-          gllRule(z.degrees[k] ?? 1),
-        ];
+        const rules = [gllRule(x.degrees[i]!), gllRule(y.degrees[j]!), gllRule(z.degrees[k]!)];
         const box = (width(x.ends, i) * width(y.ends, j) * width(z.ends, k)) / 8;
         rules[0]?.weights.forEach((wx, a) =>
           rules[1]?.weights.forEach((wy, b) =>
             rules[2]?.weights.forEach((wz, c) => {
-              const ix = (x.firsts[i] ?? 0) + a;
-              const iy = (y.firsts[j] ?? 0) + b;
-              const point = tree.numberOf[(ix * ny + iy) * nz + (z.firsts[k] ?? 0) + c] ?? 0;
-              mass[point] = (mass[point] ?? 0) + box * wx * wy * wz;
+              const ix = x.firsts[i]! + a;
+              const iy = y.firsts[j]! + b;
+              const point = tree.numberOf[(ix * ny + iy) * nz + z.firsts[k]! + c]!;
+              mass[point] = mass[point]! + box * wx * wy * wz;
             }),
           ),
         );
@@ -36,7 +32,7 @@ export function massOf({ axes, air }: Elements, tree: Tree): Float64Array {
   return mass;
 }
 
-const width = (ends: Float64Array, i: number): number => (ends[i + 1] ?? 0) - (ends[i] ?? 0);
+const width = (ends: Float64Array, i: number): number => ends[i + 1]! - ends[i]!;
 
 /** Degrees of an element along the three axes. */
 export const degreesOf = ({ axes }: Elements, cell: Place): Degrees => [
@@ -74,14 +70,14 @@ export function addElement(
   for (let a = 0, at = 0; a < counts[0]; a++)
     for (let b = 0; b < counts[1]; b++)
       for (let c = 0; c < counts[2]; c++, at++) {
-        const ix = (axes[0].firsts[cell[0]] ?? 0) + a;
-        const iy = (axes[1].firsts[cell[1]] ?? 0) + b;
-        const iz = (axes[2].firsts[cell[2]] ?? 0) + c;
-        const number = tree.numberOf[(ix * ny + iy) * nz + iz] ?? 0;
-        points[at] = place[number] ?? 0;
-        scales[at] = scale[number] ?? 0;
+        const ix = axes[0].firsts[cell[0]]! + a;
+        const iy = axes[1].firsts[cell[1]]! + b;
+        const iz = axes[2].firsts[cell[2]]! + c;
+        const number = tree.numberOf[(ix * ny + iy) * nz + iz]!;
+        points[at] = place[number]!;
+        scales[at] = scale[number]!;
       }
-  const volume = (widths[0] ?? 0) * (widths[1] ?? 0) * (widths[2] ?? 0);
+  const volume = widths[0]! * widths[1]! * widths[2]!;
   const strides = [counts[1] * counts[2], counts[2], 1] as const;
   for (const axis of AXES) {
     const [u, v] =
@@ -89,23 +85,22 @@ export function addElement(
     const rule = rules[axis];
     const [wu, wv] = [rules[u]?.weights, rules[v]?.weights];
     if (!rule || !wu || !wv) continue;
-    const factor = volume / (2 * (widths[axis] ?? 1) ** 2);
+    const factor = volume / (2 * widths[axis]! ** 2);
     const n = counts[axis];
     for (let b = 0; b < counts[u]; b++)
       for (let c = 0; c < counts[v]; c++) {
         const line = b * strides[u] + c * strides[v];
-        const weight = factor * (wu[b] ?? 0) * (wv[c] ?? 0);
+        const weight = factor * wu[b]! * wv[c]!;
         const isThrough = b > 0 && b < counts[u] - 1 && c > 0 && c < counts[v] - 1;
         const step = isThrough ? n - 1 : 1;
         for (let a = 0; a < n; a += step) {
           const at = line + a * strides[axis];
-          const scaled = weight * (scales[at] ?? 0);
+          const scaled = weight * scales[at]!;
           for (let d = 0; d <= a; d += step) {
             const other = line + d * strides[axis];
-            const [i, j] = [points[at] ?? 0, points[other] ?? 0];
+            const [i, j] = [points[at]!, points[other]!];
             const to = i >= j ? i * size + j : j * size + i;
-            front[to] =
-              (front[to] ?? 0) + scaled * (scales[other] ?? 0) * (rule.stiffness[a * n + d] ?? 0);
+            front[to] = front[to]! + scaled * scales[other]! * rule.stiffness[a * n + d]!;
           }
         }
       }

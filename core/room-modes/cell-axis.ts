@@ -28,10 +28,10 @@ function makeAxis(degree: number): CellAxis {
   const { weights, stiffness } = gllRule(degree);
   const inner = degree - 1;
   const matrix = new Float64Array(inner * inner);
-  const root = (a: number): number => Math.sqrt(weights[a] ?? 1);
+  const root = (a: number): number => Math.sqrt(weights[a]!);
   for (let a = 0; a < inner; a++)
     for (let b = 0; b < inner; b++) {
-      const entry = stiffness[(a + 1) * (degree + 1) + b + 1] ?? 0;
+      const entry = stiffness[(a + 1) * (degree + 1) + b + 1]!;
       matrix[a * inner + b] = entry / root(a + 1) / root(b + 1);
     }
   const work = symmetricEigen(matrix, inner, inner, 0);
@@ -40,11 +40,11 @@ function makeAxis(degree: number): CellAxis {
   const { values, rows } = step.value;
   const transposed = new Float64Array(inner * inner);
   for (let a = 0; a < inner; a++)
-    for (let n = 0; n < inner; n++) transposed[n * inner + a] = rows[a * inner + n] ?? 0;
+    for (let n = 0; n < inner; n++) transposed[n * inner + a] = rows[a * inner + n]!;
   const end = (at: number): Float64Array =>
     Float64Array.from(
       { length: inner },
-      (_, a) => (stiffness[(a + 1) * (degree + 1) + at] ?? 0) / root(a + 1),
+      (_, a) => stiffness[(a + 1) * (degree + 1) + at]! / root(a + 1),
     );
   return { inner, values, vectors: rows, transposed, ends: [end(0), end(degree)] };
 }

@@ -6,6 +6,7 @@
  * Source: R. E. Lynch, J. R. Rice, D. H. Thomas, Numer. Math. 6 (1964) 185 (tensor product solve).
  */
 
+import { expectAtLeast } from '../quantity/shape';
 import { AXES } from '../room/faces';
 import { cellAxis, type CellAxis } from './cell-axis';
 import { subtractProduct } from './eliminate';
@@ -35,14 +36,17 @@ export function eliminateCell(
   const axes = degrees.map(cellAxis) as [CellAxis, CellAxis, CellAxis];
   const [nx, ny, nz] = [axes[0].inner, axes[1].inner, axes[2].inner];
   const { inner, faces } = cellCounts(degrees);
+  expectAtLeast('The scales of a cell', scales, faces);
+  expectAtLeast('The pivots of a cell', pivots, inner);
+  expectAtLeast('The couplings of a cell', couplings, faces);
   const by = widths.map((width) => 4 / width ** 2);
   for (let a = 0, at = 0; a < nx; a++)
     for (let b = 0; b < ny; b++)
       for (let c = 0; c < nz; c++) {
         pivots[at++] =
-          (by[0] ?? 0) * (axes[0].values[a] ?? 0) +
-          (by[1] ?? 0) * (axes[1].values[b] ?? 0) +
-          (by[2] ?? 0) * (axes[2].values[c] ?? 0) -
+          by[0]! * axes[0].values[a]! +
+          by[1]! * axes[1].values[b]! +
+          by[2]! * axes[2].values[c]! -
           shift;
       }
   const volume = (widths[0] * widths[1] * widths[2]) / 8;
@@ -58,8 +62,8 @@ export function eliminateCell(
       const spectral = turned(axes[axis], axes[axis].ends[end]);
       for (let i = 0; i < axes[u].inner; i++)
         for (let j = 0; j < axes[v].inner; j++, face++) {
-          const area = Math.sqrt(volume * (wu[i + 1] ?? 0) * (wv[j + 1] ?? 0));
-          const coupling = (by[axis] ?? 0) * (scales[face] ?? 0) * area;
+          const area = Math.sqrt(volume * wu[i + 1]! * wv[j + 1]!);
+          const coupling = by[axis]! * scales[face]! * area;
           couplings[face] = coupling;
           const factors = [spectral, spectral, spectral];
           factors[u] = axes[u].vectors.subarray(i * axes[u].inner, (i + 1) * axes[u].inner);
@@ -71,7 +75,7 @@ export function eliminateCell(
               for (let c = 0; c < nz; c++, at++) {
                 const value = ab * (fz?.[c] ?? 0);
                 right[face * inner + at] = value;
-                left[face * inner + at] = value / (pivots[at] ?? 1);
+                left[face * inner + at] = value / pivots[at]!;
               }
             }
         }
@@ -81,7 +85,7 @@ export function eliminateCell(
   subtractProduct(complement, faces, 0, 0, left, right, inner);
   const packed = new Float64Array((faces * (faces + 1)) / 2);
   for (let i = 0, at = 0; i < faces; i++)
-    for (let j = 0; j <= i; j++) packed[at++] = complement[i * faces + j] ?? 0;
+    for (let j = 0; j <= i; j++) packed[at++] = complement[i * faces + j]!;
   return packed;
 }
 
@@ -89,7 +93,7 @@ export function eliminateCell(
 function turned({ inner, vectors }: CellAxis, vector: Float64Array): Float64Array {
   return Float64Array.from({ length: inner }, (_, n) => {
     let sum = 0;
-    for (let a = 0; a < inner; a++) sum += (vectors[a * inner + n] ?? 0) * (vector[a] ?? 0);
+    for (let a = 0; a < inner; a++) sum += vectors[a * inner + n]! * vector[a]!;
     return sum;
   });
 }
@@ -115,16 +119,18 @@ export function solveCell(
 ): void {
   const [x, y, z] = degrees.map(cellAxis) as [CellAxis, CellAxis, CellAxis];
   const [nx, ny, nz] = [x.inner, y.inner, z.inner];
+  expectAtLeast('The vectors inside a cell', one, 4 * nx * ny * nz);
+  expectAtLeast('The pivots', pivots, first + nx * ny * nz);
   turnLines(one, two, z.transposed, nx * ny, nz, 4);
   turnLines(two, one, y.transposed, nx, ny, 4 * nz);
   turnLines(one, two, x.transposed, 1, nx, 4 * ny * nz);
   const count = nx * ny * nz;
   for (let i = 0, at = 0; i < count; i++, at += 4) {
-    const by = 1 / (pivots[first + i] ?? 1);
-    two[at] = (two[at] ?? 0) * by;
-    two[at + 1] = (two[at + 1] ?? 0) * by;
-    two[at + 2] = (two[at + 2] ?? 0) * by;
-    two[at + 3] = (two[at + 3] ?? 0) * by;
+    const by = 1 / pivots[first + i]!;
+    two[at] = two[at]! * by;
+    two[at + 1] = two[at + 1]! * by;
+    two[at + 2] = two[at + 2]! * by;
+    two[at + 3] = two[at + 3]! * by;
   }
   turnLines(two, one, x.vectors, 1, nx, 4 * ny * nz);
   turnLines(one, two, y.vectors, nx, ny, 4 * nz);
@@ -150,11 +156,11 @@ function turnLines(
         let s2 = 0;
         let s3 = 0;
         for (let j = 0, at = base + q; j < n; j++, at += inner) {
-          const b = by[row + j] ?? 0;
-          s0 += b * (from[at] ?? 0);
-          s1 += b * (from[at + 1] ?? 0);
-          s2 += b * (from[at + 2] ?? 0);
-          s3 += b * (from[at + 3] ?? 0);
+          const b = by[row + j]!;
+          s0 += b * from[at]!;
+          s1 += b * from[at + 1]!;
+          s2 += b * from[at + 2]!;
+          s3 += b * from[at + 3]!;
         }
         const at = base + i * inner + q;
         to[at] = s0;
@@ -188,6 +194,20 @@ function faceLines(
   }
 }
 
+function expectFaces(
+  degrees: Degrees,
+  inside: Float64Array,
+  couplings: Float64Array,
+  offset: number,
+  stays: Int32Array,
+  stay: number,
+): void {
+  const { inner, faces } = cellCounts(degrees);
+  expectAtLeast('The vectors inside a cell', inside, 4 * inner);
+  expectAtLeast('The couplings', couplings, offset + faces);
+  expectAtLeast('The rows that stay', stays, stay + faces);
+}
+
 /** Take from the face points what the inside (in `inside`) gives them; `block` in solver order. */
 export function toFaces(
   degrees: Degrees,
@@ -198,24 +218,25 @@ export function toFaces(
   stay: number,
   block: Float64Array,
 ): void {
+  expectFaces(degrees, inside, couplings, offset, stays, stay);
   faceLines(degrees, (face, start, step, ends) => {
     let s0 = 0;
     let s1 = 0;
     let s2 = 0;
     let s3 = 0;
     for (let a = 0, at = 4 * start; a < ends.length; a++, at += 4 * step) {
-      const by = ends[a] ?? 0;
-      s0 += by * (inside[at] ?? 0);
-      s1 += by * (inside[at + 1] ?? 0);
-      s2 += by * (inside[at + 2] ?? 0);
-      s3 += by * (inside[at + 3] ?? 0);
+      const by = ends[a]!;
+      s0 += by * inside[at]!;
+      s1 += by * inside[at + 1]!;
+      s2 += by * inside[at + 2]!;
+      s3 += by * inside[at + 3]!;
     }
-    const coupling = couplings[offset + face] ?? 0;
-    const to = 4 * (stays[stay + face] ?? 0);
-    block[to] = (block[to] ?? 0) - coupling * s0;
-    block[to + 1] = (block[to + 1] ?? 0) - coupling * s1;
-    block[to + 2] = (block[to + 2] ?? 0) - coupling * s2;
-    block[to + 3] = (block[to + 3] ?? 0) - coupling * s3;
+    const coupling = couplings[offset + face]!;
+    const to = 4 * stays[stay + face]!;
+    block[to] = block[to]! - coupling * s0;
+    block[to + 1] = block[to + 1]! - coupling * s1;
+    block[to + 2] = block[to + 2]! - coupling * s2;
+    block[to + 3] = block[to + 3]! - coupling * s3;
   });
 }
 
@@ -229,19 +250,20 @@ export function fromFaces(
   stay: number,
   block: Float64Array,
 ): void {
+  expectFaces(degrees, inside, couplings, offset, stays, stay);
   faceLines(degrees, (face, start, step, ends) => {
-    const coupling = couplings[offset + face] ?? 0;
-    const from = 4 * (stays[stay + face] ?? 0);
-    const b0 = coupling * (block[from] ?? 0);
-    const b1 = coupling * (block[from + 1] ?? 0);
-    const b2 = coupling * (block[from + 2] ?? 0);
-    const b3 = coupling * (block[from + 3] ?? 0);
+    const coupling = couplings[offset + face]!;
+    const from = 4 * stays[stay + face]!;
+    const b0 = coupling * block[from]!;
+    const b1 = coupling * block[from + 1]!;
+    const b2 = coupling * block[from + 2]!;
+    const b3 = coupling * block[from + 3]!;
     for (let a = 0, at = 4 * start; a < ends.length; a++, at += 4 * step) {
-      const by = ends[a] ?? 0;
-      inside[at] = (inside[at] ?? 0) - by * b0;
-      inside[at + 1] = (inside[at + 1] ?? 0) - by * b1;
-      inside[at + 2] = (inside[at + 2] ?? 0) - by * b2;
-      inside[at + 3] = (inside[at + 3] ?? 0) - by * b3;
+      const by = ends[a]!;
+      inside[at] = inside[at]! - by * b0;
+      inside[at + 1] = inside[at + 1]! - by * b1;
+      inside[at + 2] = inside[at + 2]! - by * b2;
+      inside[at + 3] = inside[at + 3]! - by * b3;
     }
   });
 }

@@ -49,7 +49,7 @@ export function missedPerSlope({ air, solid }: EdgeElements): number {
   const add = (i: number, j: number, value: number): void => {
     if (j > i) return;
     const at = i * (band + 1) + band + j - i;
-    matrix[at] = (matrix[at] ?? 0) + value;
+    matrix[at] = matrix[at]! + value;
   };
   const quarters = [
     [false, true],
@@ -64,13 +64,13 @@ export function missedPerSlope({ air, solid }: EdgeElements): number {
     for (let a = 0; a <= sx.degree; a++)
       for (let b = 0; b <= sy.degree; b++) {
         const at = point(x, y, a, b);
-        const alongX = (sy.widthM / sx.widthM) * (ry.weights[b] ?? 0);
+        const alongX = (sy.widthM / sx.widthM) * ry.weights[b]!;
         for (let d = 0; d <= sx.degree; d++) {
-          add(at, point(x, y, d, b), alongX * (rx.stiffness[a * (sx.degree + 1) + d] ?? 0));
+          add(at, point(x, y, d, b), alongX * rx.stiffness[a * (sx.degree + 1) + d]!);
         }
-        const alongY = (sx.widthM / sy.widthM) * (rx.weights[a] ?? 0);
+        const alongY = (sx.widthM / sy.widthM) * rx.weights[a]!;
         for (let d = 0; d <= sy.degree; d++) {
-          add(at, point(x, y, a, d), alongY * (ry.stiffness[b * (sy.degree + 1) + d] ?? 0));
+          add(at, point(x, y, a, d), alongY * ry.stiffness[b * (sy.degree + 1) + d]!);
         }
       }
   }
@@ -90,7 +90,7 @@ export function missedPerSlope({ air, solid }: EdgeElements): number {
       const s = share * along.widthM;
       const [u, slopeX, slopeY] = singular(axis === 0 ? far : s, axis === 0 ? s : far);
       const flow =
-        ((flowRule.weights[q] ?? 0) / 2) *
+        (flowRule.weights[q]! / 2) *
         along.widthM *
         (axis === 0 ? slopeX : slopeY) *
         (across ? 1 : -1);
@@ -99,7 +99,7 @@ export function missedPerSlope({ air, solid }: EdgeElements): number {
       for (let e = 0; e <= along.degree; e++) {
         const end = across ? normal.degree : 0;
         const at = axis === 0 ? point(x, y, end, e) : point(x, y, e, end);
-        load[at] = (load[at] ?? 0) + flow * (values[e] ?? 0);
+        load[at] = load[at]! + flow * values[e]!;
       }
     });
   };
@@ -116,10 +116,10 @@ export function missedPerSlope({ air, solid }: EdgeElements): number {
       matrix[at * (band + 1) + band] = 1;
     }
   // A level for the constant part: the flow in equals the flow out, so it has no say.
-  matrix[band] = (matrix[band] ?? 0) * 2;
+  matrix[band] = matrix[band]! * 2;
   const u = solveBanded(matrix, load, count, band);
   let found = 0;
-  for (let at = 0; at < count; at++) found += (load[at] ?? 0) * (u[at] ?? 0);
+  for (let at = 0; at < count; at++) found += load[at]! * u[at]!;
 
   let measure = 0;
   for (const [x, y] of quarters) {
@@ -127,12 +127,10 @@ export function missedPerSlope({ air, solid }: EdgeElements): number {
     const [a, b] = [x ? 0 : sx.degree, y ? 0 : sy.degree];
     let [slopeX, slopeY] = [0, 0];
     for (let d = 0; d <= sx.degree; d++) {
-      slopeX +=
-        (gllRule(sx.degree).slopes[a * (sx.degree + 1) + d] ?? 0) * (u[point(x, y, d, b)] ?? 0);
+      slopeX += gllRule(sx.degree).slopes[a * (sx.degree + 1) + d]! * u[point(x, y, d, b)]!;
     }
     for (let d = 0; d <= sy.degree; d++) {
-      slopeY +=
-        (gllRule(sy.degree).slopes[b * (sy.degree + 1) + d] ?? 0) * (u[point(x, y, a, d)] ?? 0);
+      slopeY += gllRule(sy.degree).slopes[b * (sy.degree + 1) + d]! * u[point(x, y, a, d)]!;
     }
     measure += 4 * (slopeX * slopeX + slopeY * slopeY);
   }
@@ -162,27 +160,26 @@ function solveBanded(
   for (let i = 0; i < count; i++) {
     const start = Math.max(0, i - band);
     for (let j = start; j <= i; j++) {
-      let sum = matrix[i * width + band + j - i] ?? 0;
+      let sum = matrix[i * width + band + j - i]!;
       for (let k = Math.max(start, j - band); k < j; k++) {
-        sum -= (matrix[i * width + band + k - i] ?? 0) * (matrix[j * width + band + k - j] ?? 0);
+        sum -= matrix[i * width + band + k - i]! * matrix[j * width + band + k - j]!;
       }
-      matrix[i * width + band + j - i] =
-        i === j ? Math.sqrt(sum) : sum / (matrix[j * width + band] ?? 1);
+      matrix[i * width + band + j - i] = i === j ? Math.sqrt(sum) : sum / matrix[j * width + band]!;
     }
   }
   const x = load.slice();
   for (let i = 0; i < count; i++) {
-    let sum = x[i] ?? 0;
+    let sum = x[i]!;
     for (let k = Math.max(0, i - band); k < i; k++) {
-      sum -= (matrix[i * width + band + k - i] ?? 0) * (x[k] ?? 0);
+      sum -= matrix[i * width + band + k - i]! * x[k]!;
     }
-    x[i] = sum / (matrix[i * width + band] ?? 1);
+    x[i] = sum / matrix[i * width + band]!;
   }
   for (let i = count - 1; i >= 0; i--) {
-    const value = (x[i] ?? 0) / (matrix[i * width + band] ?? 1);
+    const value = x[i]! / matrix[i * width + band]!;
     x[i] = value;
     for (let k = Math.max(0, i - band); k < i; k++) {
-      x[k] = (x[k] ?? 0) - (matrix[i * width + band + k - i] ?? 0) * value;
+      x[k] = x[k]! - matrix[i * width + band + k - i]! * value;
     }
   }
   return x;

@@ -51,8 +51,8 @@ function alongAxis(
   const sides: Sides = axis === 0 ? [1, 2] : axis === 1 ? [0, 2] : [0, 1];
   const [u, v] = sides;
   const sideOf = (along: Axis, element: number): EdgeSide => ({
-    widthM: (axes[along].ends[element + 1] ?? 0) - (axes[along].ends[element] ?? 0),
-    degree: axes[along].degrees[element] ?? 1,
+    widthM: axes[along].ends[element + 1]! - axes[along].ends[element]!,
+    degree: axes[along].degrees[element]!,
   });
   for (let i = 1; i < counts[u]; i++)
     for (let j = 1; j < counts[v]; j++)
@@ -107,15 +107,14 @@ function addSlopes(
   const [ny, nz] = [axes[1].points.length, axes[2].points.length];
   const steps = [ny * nz, nz, 1] as const;
   const lattice = cell.reduce(
-    (sum, at, along) => sum + (axes[along]?.firsts[at] ?? 0) * (steps[along] ?? 0),
+    (sum, at, along) => sum + (axes[along]?.firsts[at] ?? 0) * steps[along]!,
     0,
   );
   const ends = sides.map((side, n) => (corner[n] ? (rules[side]?.degree ?? 0) : 0));
-  const start = lattice + (ends[0] ?? 0) * steps[sides[0]] + (ends[1] ?? 0) * steps[sides[1]];
+  const start = lattice + ends[0]! * steps[sides[0]] + ends[1]! * steps[sides[1]];
   const long = rules[axis];
   if (!long) return;
-  const length =
-    (axes[axis].ends[(cell[axis] ?? 0) + 1] ?? 0) - (axes[axis].ends[cell[axis] ?? 0] ?? 0);
+  const length = axes[axis].ends[cell[axis]! + 1]! - axes[axis].ends[cell[axis]!]!;
   const slope = new Float64Array(modes);
   long.weights.forEach((weight, c) => {
     const at = start + c * steps[axis];
@@ -123,15 +122,15 @@ function addSlopes(
       const rule = rules[side];
       if (!rule) return;
       slope.fill(0);
-      const end = ends[n] ?? 0;
+      const end = ends[n]!;
       for (let d = 0; d <= rule.degree; d++) {
         // Slope on the element from -1 to 1; half the width times the slope in space.
-        const by = rule.slopes[end * (rule.degree + 1) + d] ?? 0;
-        const row = (tree.numberOf[at + (d - end) * steps[side]] ?? 0) * modes;
-        for (let m = 0; m < modes; m++) slope[m] = (slope[m] ?? 0) + by * (shapes[row + m] ?? 0);
+        const by = rule.slopes[end * (rule.degree + 1) + d]!;
+        const row = tree.numberOf[at + (d - end) * steps[side]]! * modes;
+        for (let m = 0; m < modes; m++) slope[m] = slope[m]! + by * shapes[row + m]!;
       }
       const by = 4 * factor * weight * (length / 2);
-      for (let m = 0; m < modes; m++) excess[m] = (excess[m] ?? 0) + by * (slope[m] ?? 0) ** 2;
+      for (let m = 0; m < modes; m++) excess[m] = excess[m]! + by * slope[m]! ** 2;
     });
   });
 }

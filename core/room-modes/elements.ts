@@ -54,7 +54,7 @@ export function division(widthM: number, waveNumber: number, quality: Quality): 
   let best = { parts: MOST_PARTS, degree: HIGHEST_DEGREE };
   for (let parts = 1; parts <= MOST_PARTS; parts++) {
     for (let degree = LOWEST_DEGREE; degree <= HIGHEST_DEGREE; degree++) {
-      if ((waveNumber * widthM) / parts > (REACH[quality][degree - LOWEST_DEGREE] ?? 0)) continue;
+      if ((waveNumber * widthM) / parts > REACH[quality][degree - LOWEST_DEGREE]!) continue;
       if (parts * degree <= best.parts * best.degree) best = { parts, degree };
       break;
     }
@@ -69,7 +69,7 @@ function divideAxis(planes: Float64Array, divisions: readonly Division[]) {
   const points = [0];
   const owner: number[] = [];
   for (let i = 0; i + 1 < planes.length; i++) {
-    const [low, high] = [planes[i] ?? 0, planes[i + 1] ?? 0];
+    const [low, high] = [planes[i]!, planes[i + 1]!];
     const { parts, degree } = divisions[i] ?? { parts: 1, degree: 1 };
     for (let part = 0; part < parts; part++) {
       const from = low + ((high - low) * part) / parts;
@@ -95,9 +95,7 @@ function divideAxis(planes: Float64Array, divisions: readonly Division[]) {
 /** Divide the grid for waves up to `waveNumber` (1/m) in the given quality. */
 export function elementsIn(grid: AirGrid, waveNumber: number, quality: Quality): Elements {
   const divisions = grid.planes.map((planes) =>
-    Array.from(planes.subarray(1), (high, i) =>
-      division(high - (planes[i] ?? 0), waveNumber, quality),
-    ),
+    Array.from(planes.subarray(1), (high, i) => division(high - planes[i]!, waveNumber, quality)),
   );
   return elementsWith(grid, divisions);
 }
@@ -116,7 +114,7 @@ export function elementsWith(grid: AirGrid, divisions: readonly (readonly Divisi
   for (const i of along[0].owner)
     for (const j of along[1].owner)
       for (const k of along[2].owner) {
-        air[at++] = grid.air[(i * counts[0] + j) * counts[1] + k] ?? 0;
+        air[at++] = grid.air[(i * counts[0] + j) * counts[1] + k]!;
       }
   return { axes: [along[0].axis, along[1].axis, along[2].axis], air };
 }

@@ -2,6 +2,8 @@
  * Elimination of a front, written out so that sums stay in registers.
  */
 
+import { expectAtLeast } from '../quantity/shape';
+
 /** Columns of a front that are eliminated together. */
 const PANEL = 12;
 
@@ -31,6 +33,9 @@ export function eliminate(
   firstPivot: number,
   space: PanelSpace,
 ): void {
+  expectAtLeast('The front', front, size * size);
+  expectAtLeast('The factor', factor, offset + size * going);
+  expectAtLeast('The pivots', pivots, firstPivot + going);
   const width = size + 4;
   if (space.left.length < width * PANEL) {
     space.left = new Float64Array(width * PANEL);
@@ -44,15 +49,15 @@ export function eliminate(
       const row = (i - from) * depth;
       const last = Math.min(i, to - 1);
       for (let j = from; j <= last; j++) {
-        let sum = front[i * size + j] ?? 0;
+        let sum = front[i * size + j]!;
         const other = (j - from) * depth;
-        for (let t = 0; t < j - from; t++) sum -= (left[row + t] ?? 0) * (right[other + t] ?? 0);
+        for (let t = 0; t < j - from; t++) sum -= left[row + t]! * right[other + t]!;
         left[row + j - from] = sum;
         if (i === j) {
           pivots[firstPivot + j] = sum;
           right[row + j - from] = 1;
-        } else right[row + j - from] = sum / (pivots[firstPivot + j] ?? 1);
-        factor[offset + i * going + j] = right[row + j - from] ?? 0;
+        } else right[row + j - from] = sum / pivots[firstPivot + j]!;
+        factor[offset + i * going + j] = right[row + j - from]!;
       }
     }
     subtractProduct(front, size, from, to, left, right, depth);
@@ -87,39 +92,39 @@ export function subtractProduct(
         s30 = 0,
         s31 = 0;
       for (let t = 0; t < depth; t++) {
-        const b0 = right[r0 + t] ?? 0;
-        const b1 = right[r1 + t] ?? 0;
-        const a0 = left[l0 + t] ?? 0;
+        const b0 = right[r0 + t]!;
+        const b1 = right[r1 + t]!;
+        const a0 = left[l0 + t]!;
         s00 += a0 * b0;
         s01 += a0 * b1;
-        const a1 = left[l1 + t] ?? 0;
+        const a1 = left[l1 + t]!;
         s10 += a1 * b0;
         s11 += a1 * b1;
-        const a2 = left[l2 + t] ?? 0;
+        const a2 = left[l2 + t]!;
         s20 += a2 * b0;
         s21 += a2 * b1;
-        const a3 = left[l3 + t] ?? 0;
+        const a3 = left[l3 + t]!;
         s30 += a3 * b0;
         s31 += a3 * b1;
       }
       const two = j + 1 < size;
       let at = i * size + j;
-      front[at] = (front[at] ?? 0) - s00;
-      if (two) front[at + 1] = (front[at + 1] ?? 0) - s01;
+      front[at] = front[at]! - s00;
+      if (two) front[at + 1] = front[at + 1]! - s01;
       if (rows > 1) {
         at += size;
-        front[at] = (front[at] ?? 0) - s10;
-        if (two) front[at + 1] = (front[at + 1] ?? 0) - s11;
+        front[at] = front[at]! - s10;
+        if (two) front[at + 1] = front[at + 1]! - s11;
       }
       if (rows > 2) {
         at += size;
-        front[at] = (front[at] ?? 0) - s20;
-        if (two) front[at + 1] = (front[at + 1] ?? 0) - s21;
+        front[at] = front[at]! - s20;
+        if (two) front[at + 1] = front[at + 1]! - s21;
       }
       if (rows > 3) {
         at += size;
-        front[at] = (front[at] ?? 0) - s30;
-        if (two) front[at + 1] = (front[at + 1] ?? 0) - s31;
+        front[at] = front[at]! - s30;
+        if (two) front[at + 1] = front[at + 1]! - s31;
       }
     }
   }

@@ -16,7 +16,7 @@ interface Spot {
 function spots({ ends }: ElementAxis, at: number, reach: number): readonly Spot[] {
   const found: (Spot & { readonly off: number })[] = [];
   for (let element = 0; element + 1 < ends.length; element++) {
-    const [low, high] = [ends[element] ?? 0, ends[element + 1] ?? 0];
+    const [low, high] = [ends[element]!, ends[element + 1]!];
     const off = Math.max(low - at, at - high, 0);
     if (off > reach) continue;
     const held = Math.min(Math.max(at, low), high);
@@ -34,7 +34,7 @@ export function weightsAt(
   point: Point,
 ): { readonly rows: Int32Array; readonly weights: Float64Array } | null {
   const { axes, air, rowOf } = modes;
-  const [xs, ys, zs] = axes.map((axis, n) => spots(axis, point[n] ?? 0, reachOf(modes)));
+  const [xs, ys, zs] = axes.map((axis, n) => spots(axis, point[n]!, reachOf(modes)));
   const [, ny, nz] = axes.map((axis) => axis.degrees.length);
   for (const x of xs ?? [])
     for (const y of ys ?? [])
@@ -55,7 +55,7 @@ export function weightsAt(
           b.values.forEach((wb, j) =>
             c.values.forEach((wc, k) => {
               const plane = (a.first + i) * axes[1].points.length + b.first + j;
-              rows[at] = rowOf[plane * axes[2].points.length + c.first + k] ?? 0;
+              rows[at] = rowOf[plane * axes[2].points.length + c.first + k]!;
               weights[at++] = wa * wb * wc;
             }),
           ),
@@ -75,9 +75,9 @@ export function modeShapeAt(modes: RoomModes, point: Point): Float64Array | null
   const count = modes.frequenciesHz.length;
   const values = new Float64Array(count);
   found.weights.forEach((weight, n) => {
-    const row = (found.rows[n] ?? 0) * count;
+    const row = found.rows[n]! * count;
     for (let m = 0; m < count; m++) {
-      values[m] = (values[m] ?? 0) + weight * (modes.shapes[row + m] ?? 0);
+      values[m] = values[m]! + weight * modes.shapes[row + m]!;
     }
   });
   return values;
@@ -116,17 +116,17 @@ export function planeMap(
   // Each sample: layer and the element's place in it, with its weights along both axes.
   const along = (one: ElementAxis, at: number) =>
     spots(one, at, reach).map(({ element, local }) => {
-      const rule = gllRule(one.degrees[element] ?? 1);
+      const rule = gllRule(one.degrees[element]!);
       const values = new Float64Array(rule.degree + 1);
       interpolation(rule, local, values);
-      return { element, first: one.firsts[element] ?? 0, values };
+      return { element, first: one.firsts[element]!, values };
     });
   const columnsU = Array.from(us, (at) => along(axes[u], at));
   const columnsV = Array.from(vs, (at) => along(axes[v], at));
 
   const blend = (weights: Float64Array): Float32Array => {
     const sheets = layers.map(({ element, local }) => {
-      const rule = gllRule(axes[axis].degrees[element] ?? 1);
+      const rule = gllRule(axes[axis].degrees[element]!);
       const values = new Float64Array(rule.degree + 1);
       interpolation(rule, local, values);
       const sheet = new Float64Array(pu * pv);
@@ -135,12 +135,12 @@ export function planeMap(
           let sum = 0;
           for (let c = 0; c < values.length; c++) {
             const place =
-              i * steps[u] + j * steps[v] + ((axes[axis].firsts[element] ?? 0) + c) * steps[axis];
+              i * steps[u] + j * steps[v] + (axes[axis].firsts[element]! + c) * steps[axis];
             const row = (rowOf[place] ?? -1) * count;
             if (row < 0 || values[c] === 0) continue;
             let value = 0;
-            for (let m = 0; m < count; m++) value += (weights[m] ?? 0) * (shapes[row + m] ?? 0);
-            sum += (values[c] ?? 0) * value;
+            for (let m = 0; m < count; m++) value += weights[m]! * shapes[row + m]!;
+            sum += values[c]! * value;
           }
           sheet[at] = sum;
         }
@@ -159,9 +159,8 @@ export function planeMap(
               for (let d = 0; d < a.values.length; d++) {
                 const from = (a.first + d) * pv + b.first;
                 let line = 0;
-                for (let e = 0; e < b.values.length; e++)
-                  line += (b.values[e] ?? 0) * (sheet[from + e] ?? 0);
-                sum += (a.values[d] ?? 0) * line;
+                for (let e = 0; e < b.values.length; e++) line += b.values[e]! * sheet[from + e]!;
+                sum += a.values[d]! * line;
               }
               map[i * vs.length + j] = sum;
               return;

@@ -80,7 +80,7 @@ export function* factorise(
         degrees,
         widthsOf(elements, now.cell),
         shift,
-        Float64Array.from(staying, (point) => scale[point] ?? 0),
+        Float64Array.from(staying, (point) => scale[point]!),
         pivots.subarray(first, first + going),
         entries.subarray(entry, entry + staying.length),
       );
@@ -89,7 +89,7 @@ export function* factorise(
       continue;
     }
     for (let i = 0; i < going; i++) place[first + i] = i;
-    for (let i = 0; i < staying.length; i++) place[staying[i] ?? 0] = going + i;
+    for (let i = 0; i < staying.length; i++) place[staying[i]!] = going + i;
     front.fill(0, 0, size * size);
     for (const at of now.elements) addElement(front, size, elements, tree, at, place, scale);
     for (const child of now.children) {
@@ -97,7 +97,7 @@ export function* factorise(
       if (complement) addComplement(front, size, complement, child.staying, place);
       complements.delete(child);
     }
-    for (let i = 0; i < going; i++) front[i * size + i] = (front[i * size + i] ?? 0) - shift;
+    for (let i = 0; i < going; i++) front[i * size + i] = front[i * size + i]! - shift;
     eliminate(front, size, going, entries, entry, pivots, first, space);
     complements.set(now, remaining(front, size, going));
     entry += size * going;
@@ -122,8 +122,7 @@ function remaining(front: Float64Array, size: number, going: number): Float64Arr
   const left = size - going;
   const packed = new Float64Array((left * (left + 1)) / 2);
   for (let i = 0, at = 0; i < left; i++)
-    for (let j = 0, from = (going + i) * size + going; j <= i; j++)
-      packed[at++] = front[from + j] ?? 0;
+    for (let j = 0, from = (going + i) * size + going; j <= i; j++) packed[at++] = front[from + j]!;
   return packed;
 }
 
@@ -135,11 +134,11 @@ function addComplement(
   place: Int32Array,
 ): void {
   for (let i = 0, at = 0; i < staying.length; i++) {
-    const row = place[staying[i] ?? 0] ?? 0;
+    const row = place[staying[i]!]!;
     for (let j = 0; j <= i; j++) {
-      const column = place[staying[j] ?? 0] ?? 0;
+      const column = place[staying[j]!]!;
       const to = row >= column ? row * size + column : column * size + row;
-      front[to] = (front[to] ?? 0) + (packed[at++] ?? 0);
+      front[to] = front[to]! + packed[at++]!;
     }
   }
 }

@@ -57,16 +57,16 @@ function makeRule(p: number): GllRule {
   const slopes = new Float64Array(count * count);
   for (let i = 0; i < count; i++)
     for (let j = 0; j < count; j++) {
-      const apart = (points[i] ?? 0) - (points[j] ?? 0);
+      const apart = points[i]! - points[j]!;
       const ends = i === 0 ? -p * (p + 1) : i === p ? p * (p + 1) : 0;
-      slopes[i * count + j] = i === j ? ends / 4 : (tops[i] ?? 0) / (tops[j] ?? 1) / apart;
+      slopes[i * count + j] = i === j ? ends / 4 : tops[i]! / tops[j]! / apart;
     }
   const stiffness = new Float64Array(count * count);
   for (let a = 0; a < count; a++)
     for (let b = 0; b < count; b++) {
       let sum = 0;
       for (let q = 0; q < count; q++) {
-        sum += (weights[q] ?? 0) * (slopes[q * count + a] ?? 0) * (slopes[q * count + b] ?? 0);
+        sum += weights[q]! * slopes[q * count + a]! * slopes[q * count + b]!;
       }
       stiffness[a * count + b] = sum;
     }
@@ -79,7 +79,7 @@ function makeRule(p: number): GllRule {
     weights,
     slopes,
     stiffness,
-    top: weights.map((w, i) => w * (tops[i] ?? 0)),
+    top: weights.map((w, i) => w * tops[i]!),
     // The points give P_p the square norm 2/p; it is 2/(2p+1). (p/2)^2 times the difference.
     lumping: (p * (p + 1)) / (2 * (2 * p + 1)),
     barycentric,
@@ -91,15 +91,15 @@ export function interpolation(rule: GllRule, x: number, into: Float64Array): voi
   const { points, barycentric } = rule;
   let sum = 0;
   for (let i = 0; i < points.length; i++) {
-    const apart = x - (points[i] ?? 0);
+    const apart = x - points[i]!;
     if (Math.abs(apart) < 1e-14) {
       into.fill(0, 0, points.length);
       into[i] = 1;
       return;
     }
-    const share = (barycentric[i] ?? 0) / apart;
+    const share = barycentric[i]! / apart;
     into[i] = share;
     sum += share;
   }
-  for (let i = 0; i < points.length; i++) into[i] = (into[i] ?? 0) / sum;
+  for (let i = 0; i < points.length; i++) into[i] = into[i]! / sum;
 }

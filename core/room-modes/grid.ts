@@ -105,17 +105,17 @@ export function airGrid(
         [solid.max[axis], to[axis]],
       ] as const) {
         const fromM = Math.min(Math.max(at, 0), ends[axis]);
-        const toM = planes[axis][index ?? 0] ?? 0;
+        const toM = planes[axis][index ?? 0]!;
         if (Math.abs(fromM - toM) <= SAME_M) continue;
         moved.push({ solid: n, axis, fromM, toM });
         movedM3 += areaM2 * Math.abs(fromM - toM);
       }
     }
     if (!cuts[n]) return;
-    for (let i = from[0] ?? 0; i < (to[0] ?? 0); i++)
-      for (let j = from[1] ?? 0; j < (to[1] ?? 0); j++) {
+    for (let i = from[0]!; i < to[0]!; i++)
+      for (let j = from[1]!; j < to[1]!; j++) {
         const row = (i * counts[1] + j) * counts[2];
-        if ((to[2] ?? 0) > (from[2] ?? 0)) air.fill(0, row + (from[2] ?? 0), row + (to[2] ?? 0));
+        if (to[2]! > from[2]!) air.fill(0, row + from[2]!, row + to[2]!);
       }
   });
   const parts = countParts(air, counts);
@@ -131,7 +131,7 @@ export function airGrid(
 }
 
 const refused = (refusal: RoomModesRefusal): Gridded => ({ ok: false, refusal });
-const span = (planes: Float64Array, i: number): number => (planes[i + 1] ?? 0) - (planes[i] ?? 0);
+const span = (planes: Float64Array, i: number): number => planes[i + 1]! - planes[i]!;
 const thickness = (face: readonly [number, number] | undefined): number =>
   face ? face[1] - face[0] : 0;
 /** Length of the part of a solid that lies in the shell. */
@@ -180,10 +180,10 @@ function snapAxis(
   const number = new Map<number, number>([[0, 0]]);
   for (let first = 0; first < rising.length;) {
     let last = first;
-    const start = rising[first] ?? 0;
-    while (last + 1 < rising.length && (rising[last + 1] ?? 0) - start < sliverM - 1e-9) last++;
-    for (let i = first; i <= last; i++) number.set(rising[i] ?? 0, planes.length);
-    planes.push((start + (rising[last] ?? 0)) / 2);
+    const start = rising[first]!;
+    while (last + 1 < rising.length && rising[last + 1]! - start < sliverM - 1e-9) last++;
+    for (let i = first; i <= last; i++) number.set(rising[i]!, planes.length);
+    planes.push((start + rising[last]!) / 2);
     first = last + 1;
   }
   number.set(end, planes.length);

@@ -57,7 +57,7 @@ export function* lanczos(
     for (let i = 0; i < BLOCK; i++)
       for (let j = 0; j < BLOCK; j++) {
         // next_old = next R: R below the diagonal block, its transpose beside it.
-        const r = between[i * 4 + j] ?? 0;
+        const r = between[i * 4 + j]!;
         t[(size + i) * stride + size - BLOCK + j] = r;
         t[(size - BLOCK + j) * stride + size + i] = r;
       }
@@ -110,7 +110,7 @@ function orthogonalise(
     if (b !== basis.length - 1) continue;
     for (let i = 0; i < BLOCK; i++)
       for (let j = 0; j < BLOCK; j++) {
-        const part = ((gram[i * 4 + j] ?? 0) + (gram[j * 4 + i] ?? 0)) / 2;
+        const part = (gram[i * 4 + j]! + gram[j * 4 + i]!) / 2;
         t[(size - BLOCK + i) * stride + size - BLOCK + j] = part;
       }
   }
@@ -131,24 +131,23 @@ function orthonormalise(block: Float64Array, r: Float64Array): boolean {
     gramFour(block, block, 0, rows, gram);
     for (let i = 0; i < 4; i++) {
       for (let j = i; j < 4; j++) {
-        let sum = gram[i * 4 + j] ?? 0;
-        for (let k = 0; k < i; k++) sum -= (once[k * 4 + i] ?? 0) * (once[k * 4 + j] ?? 0);
-        if (i === j && sum <= 1e-20 * (gram[i * 4 + i] ?? 0)) return false;
-        once[i * 4 + j] = i === j ? Math.sqrt(sum) : sum / (once[i * 4 + i] ?? 1);
+        let sum = gram[i * 4 + j]!;
+        for (let k = 0; k < i; k++) sum -= once[k * 4 + i]! * once[k * 4 + j]!;
+        if (i === j && sum <= 1e-20 * gram[i * 4 + i]!) return false;
+        once[i * 4 + j] = i === j ? Math.sqrt(sum) : sum / once[i * 4 + i]!;
       }
     }
     for (let row = 0; row < rows; row++)
       for (let j = 0; j < 4; j++) {
-        let value = block[row * 4 + j] ?? 0;
-        for (let k = 0; k < j; k++) value -= (block[row * 4 + k] ?? 0) * (once[k * 4 + j] ?? 0);
-        block[row * 4 + j] = value / (once[j * 4 + j] ?? 1);
+        let value = block[row * 4 + j]!;
+        for (let k = 0; k < j; k++) value -= block[row * 4 + k]! * once[k * 4 + j]!;
+        block[row * 4 + j] = value / once[j * 4 + j]!;
       }
     const product = new Float64Array(16);
     for (let i = 0; i < 4; i++)
       for (let j = i; j < 4; j++)
         for (let k = i; k <= j; k++) {
-          product[i * 4 + j] =
-            (product[i * 4 + j] ?? 0) + (once[i * 4 + k] ?? 0) * (r[k * 4 + j] ?? 0);
+          product[i * 4 + j] = product[i * 4 + j]! + once[i * 4 + k]! * r[k * 4 + j]!;
         }
     r.set(product);
   }
@@ -167,14 +166,14 @@ function judge(tail: SmallEigen, r: Float64Array, factor: Factor, limit: number)
   const floor = 0.02 * limit;
   let [largest, below] = [0, 0];
   for (let n = 0; n < size; n++) {
-    const theta = values[n] ?? 0;
+    const theta = values[n]!;
     const lambda = factor.shift + 1 / theta;
     if (lambda < -floor || lambda > limit) continue;
     if (theta < 0) below++;
     let square = 0;
     for (let i = 0; i < 4; i++) {
       let sum = 0;
-      for (let j = i; j < 4; j++) sum += (r[i * 4 + j] ?? 0) * (rows[j * size + n] ?? 0);
+      for (let j = i; j < 4; j++) sum += r[i * 4 + j]! * rows[j * size + n]!;
       square += sum * sum;
     }
     const error = Math.sqrt(square) / theta ** 2 / Math.max(Math.abs(lambda), floor);
@@ -191,7 +190,7 @@ function wanted(all: SmallEigen, size: number, shift: number, limit: number) {
   return {
     values: Float64Array.from(found, ({ lambda }) => lambda),
     parts: found.map(({ n }) =>
-      Float64Array.from({ length: size }, (_, i) => all.rows[i * size + n] ?? 0),
+      Float64Array.from({ length: size }, (_, i) => all.rows[i * size + n]!),
     ),
   };
 }

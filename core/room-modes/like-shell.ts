@@ -65,13 +65,11 @@ export function* shellShareSlices(
   const reach = (2 * BEYOND * modes.limitHz) / modes.speedMS;
   const orders = lengths.map((length) => Math.floor(reach * length)) as [number, number, number];
   const cosines = axes.map((axis, n) => {
-    const highest = orders[n] ?? 0;
+    const highest = orders[n]!;
     const table = new Float64Array((2 * highest + 1) * axis.points.length);
     for (let order = 0; order <= 2 * highest; order++)
       axis.points.forEach((at, i) => {
-        table[order * axis.points.length + i] = Math.cos(
-          (order * Math.PI * at) / (lengths[n] ?? 1),
-        );
+        table[order * axis.points.length + i] = Math.cos((order * Math.PI * at) / lengths[n]!);
       });
     return table;
   }) as [Float64Array, Float64Array, Float64Array];
@@ -82,7 +80,7 @@ export function* shellShareSlices(
       field[at] = row < 0 ? 0 : value(row);
     });
   };
-  spread((row) => mass[row] ?? 0);
+  spread((row) => mass[row]!);
   // cos2 = (1 + cos of twice the order)/2 along each axis.
   const doubled = transform(field, points, cosines, orders, 2);
   const wide = orders.map((order) => order + 1) as [number, number, number];
@@ -90,7 +88,7 @@ export function* shellShareSlices(
   const norm = (x: number, y: number, z: number): number => {
     let sum = 0;
     for (const a of [0, x])
-      for (const b of [0, y]) for (const c of [0, z]) sum += doubled[at(a, b, c)] ?? 0;
+      for (const b of [0, y]) for (const c of [0, z]) sum += doubled[at(a, b, c)]!;
     return sum / 8;
   };
 
@@ -105,11 +103,11 @@ export function* shellShareSlices(
   const shares: ShellShare[][] = [];
   for (let mode = 0; mode < count; mode++) {
     yield mode / count;
-    spread((row) => (mass[row] ?? 0) * (shapes[row * count + mode] ?? 0));
+    spread((row) => mass[row]! * shapes[row * count + mode]!);
     const products = transform(field, points, cosines, orders, 1);
     const listed = candidates
       .map((candidate): ShellShare => {
-        const share = (products[candidate.at] ?? 0) ** 2 / (candidate.norm * volumeM3);
+        const share = products[candidate.at]! ** 2 / (candidate.norm * volumeM3);
         return { order: candidate.order, share };
       })
       .filter(({ share }) => share >= LEAST_SHARE)
@@ -140,10 +138,9 @@ function transform(
         const to = (o * wide + order) * inner;
         const line = factor * order * length;
         for (let i = 0; i < length; i++) {
-          const by = table[line + i] ?? 0;
+          const by = table[line + i]!;
           const from = (o * length + i) * inner;
-          for (let n = 0; n < inner; n++)
-            next[to + n] = (next[to + n] ?? 0) + by * (now[from + n] ?? 0);
+          for (let n = 0; n < inner; n++) next[to + n] = next[to + n]! + by * now[from + n]!;
         }
       }
     now = next;

@@ -25,11 +25,11 @@ export function coverageOfFaces(
   const counts = axes.map((axis) => axis.degrees.length) as [number, number, number];
   const steps = [axes[1].points.length * axes[2].points.length, axes[2].points.length, 1] as const;
   const isAir = (cell: readonly number[]): boolean =>
-    cell.every((n, axis) => n >= 0 && n < (counts[axis] ?? 0)) &&
-    air[((cell[0] ?? 0) * counts[1] + (cell[1] ?? 0)) * counts[2] + (cell[2] ?? 0)] === 1;
+    cell.every((n, axis) => n >= 0 && n < counts[axis]!) &&
+    air[(cell[0]! * counts[1] + cell[1]!) * counts[2] + cell[2]!] === 1;
   const range = (axis: Axis, element: number): readonly [number, number] => [
-    axes[axis].ends[element] ?? 0,
-    axes[axis].ends[element + 1] ?? 0,
+    axes[axis].ends[element]!,
+    axes[axis].ends[element + 1]!,
   ];
 
   const addSide = (cell: readonly [number, number, number], axis: Axis, side: -1 | 1): void => {
@@ -37,29 +37,28 @@ export function coverageOfFaces(
       const [low, high] = range(along, cell[along]);
       return along === axis ? (side === 1 ? high : low) : (low + high) / 2;
     });
-    const face = faceNumber([middle[0] ?? 0, middle[1] ?? 0, middle[2] ?? 0], axis, side);
+    const face = faceNumber([middle[0]!, middle[1]!, middle[2]!], axis, side);
     const into = face === null ? undefined : found[face];
     if (!into) return;
     const [u, v]: readonly [Axis, Axis] = axis === 0 ? [1, 2] : axis === 1 ? [0, 2] : [0, 1];
-    const [ruleU, ruleV] = [u, v].map((along) => gllRule(axes[along].degrees[cell[along]] ?? 1));
+    const [ruleU, ruleV] = [u, v].map((along) => gllRule(axes[along].degrees[cell[along]]!));
     if (!ruleU || !ruleV) return;
     const areas = [u, v].map((along) => {
       const [low, high] = range(along, cell[along]);
       return (high - low) / 2;
     });
-    const jacobian = (areas[0] ?? 0) * (areas[1] ?? 0);
-    const end = side === 1 ? (axes[axis].degrees[cell[axis]] ?? 0) : 0;
-    const start = ((axes[axis].firsts[cell[axis]] ?? 0) + end) * steps[axis];
+    const jacobian = areas[0]! * areas[1]!;
+    const end = side === 1 ? axes[axis].degrees[cell[axis]]! : 0;
+    const start = (axes[axis].firsts[cell[axis]]! + end) * steps[axis];
     for (let a = 0; a <= ruleU.degree; a++)
       for (let b = 0; b <= ruleV.degree; b++) {
         const place =
           start +
-          ((axes[u].firsts[cell[u]] ?? 0) + a) * steps[u] +
-          ((axes[v].firsts[cell[v]] ?? 0) + b) * steps[v];
-        const row = (rowOf[place] ?? 0) * modeCount;
-        const weight = jacobian * (ruleU.weights[a] ?? 0) * (ruleV.weights[b] ?? 0);
-        for (let m = 0; m < modeCount; m++)
-          into[m] = (into[m] ?? 0) + weight * (shapes[row + m] ?? 0) ** 2;
+          (axes[u].firsts[cell[u]]! + a) * steps[u] +
+          (axes[v].firsts[cell[v]]! + b) * steps[v];
+        const row = rowOf[place]! * modeCount;
+        const weight = jacobian * ruleU.weights[a]! * ruleV.weights[b]!;
+        for (let m = 0; m < modeCount; m++) into[m] = into[m]! + weight * shapes[row + m]! ** 2;
       }
   };
 

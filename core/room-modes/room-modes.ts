@@ -176,14 +176,11 @@ function* solve(
   const excess = yield* scaled(edgeExcess(elements, tree, shapes, values.length), 0.95, 1);
   const kept = pick(values, excess, waveNumber ** 2);
   const errorsPercent = kept.map((n) =>
-    estimate(values[n] ?? 0, excess[n] ?? 0, waveNumber, quality, grid),
+    estimate(values[n]!, excess[n]!, waveNumber, quality, grid),
   );
   const toHz = space.speedMS / (2 * Math.PI);
   const modes: RoomModes = {
-    frequenciesHz: Float64Array.from(
-      kept,
-      (n) => toHz * Math.sqrt((values[n] ?? 0) - (excess[n] ?? 0)),
-    ),
+    frequenciesHz: Float64Array.from(kept, (n) => toHz * Math.sqrt(values[n]! - excess[n]!)),
     errorsPercent: Float64Array.from(errorsPercent),
     errorPercent: errorsPercent.reduce((most, error) => Math.max(most, error), 0),
     limitHz,
@@ -229,7 +226,7 @@ function workMegabytes(tree: Tree, expected: number): number {
 
 /** Columns up to the limit by corrected eigenvalue, rising. */
 function pick(values: Float64Array, excess: Float64Array, limit: number): number[] {
-  const corrected = (n: number): number => (values[n] ?? 0) - (excess[n] ?? 0);
+  const corrected = (n: number): number => values[n]! - excess[n]!;
   return [...values.keys()]
     .filter((n) => corrected(n) <= limit)
     .sort((a, b) => corrected(a) - corrected(b));
@@ -244,7 +241,7 @@ function columns(
   const rows = shapes.length / modes;
   const picked = new Float64Array(rows * kept.length);
   for (let row = 0, at = 0; row < rows; row++)
-    for (const n of kept) picked[at++] = by * (shapes[row * modes + n] ?? 0);
+    for (const n of kept) picked[at++] = by * shapes[row * modes + n]!;
   return picked;
 }
 

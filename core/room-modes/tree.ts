@@ -84,8 +84,8 @@ export function eliminationTree(elements: Elements): Tree {
     const isDone = (point: number): boolean => {
       for (let axis = 0; axis < 3; axis++) {
         const range = box[axis as Axis];
-        if ((touched[point * 6 + 2 * axis] ?? 0) < range[0]) return false;
-        if ((touched[point * 6 + 2 * axis + 1] ?? 0) >= range[1]) return false;
+        if (touched[point * 6 + 2 * axis]! < range[0]) return false;
+        if (touched[point * 6 + 2 * axis + 1]! >= range[1]) return false;
       }
       return true;
     };
@@ -192,7 +192,7 @@ function numbered(root: Draft | null, size: number): Tree {
     const children = draft.children.map(write);
     const first = next;
     next += draft.going.length;
-    const staying = draft.staying.map((point) => numberOf[point] ?? 0);
+    const staying = draft.staying.map((point) => numberOf[point]!);
     const front: Front = {
       first,
       going: draft.going.length,
@@ -222,19 +222,19 @@ function touchedRanges({ axes, air }: Elements): Int32Array {
     for (let j = 0; j < y.degrees.length; j++)
       for (let k = 0; k < z.degrees.length; k++) {
         if (!air[cell++]) continue;
-        for (let a = 0; a <= (x.degrees[i] ?? 0); a++)
-          for (let b = 0; b <= (y.degrees[j] ?? 0); b++)
-            for (let c = 0; c <= (z.degrees[k] ?? 0); c++) {
-              const ix = (x.firsts[i] ?? 0) + a;
-              const iy = (y.firsts[j] ?? 0) + b;
-              const iz = (z.firsts[k] ?? 0) + c;
+        for (let a = 0; a <= x.degrees[i]!; a++)
+          for (let b = 0; b <= y.degrees[j]!; b++)
+            for (let c = 0; c <= z.degrees[k]!; c++) {
+              const ix = x.firsts[i]! + a;
+              const iy = y.firsts[j]! + b;
+              const iz = z.firsts[k]! + c;
               const at = 6 * ((ix * lattice[1] + iy) * lattice[2] + iz);
-              touched[at] = Math.min(touched[at] ?? 0, i);
-              touched[at + 1] = Math.max(touched[at + 1] ?? 0, i);
-              touched[at + 2] = Math.min(touched[at + 2] ?? 0, j);
-              touched[at + 3] = Math.max(touched[at + 3] ?? 0, j);
-              touched[at + 4] = Math.min(touched[at + 4] ?? 0, k);
-              touched[at + 5] = Math.max(touched[at + 5] ?? 0, k);
+              touched[at] = Math.min(touched[at]!, i);
+              touched[at + 1] = Math.max(touched[at + 1]!, i);
+              touched[at + 2] = Math.min(touched[at + 2]!, j);
+              touched[at + 3] = Math.max(touched[at + 3]!, j);
+              touched[at + 4] = Math.min(touched[at + 4]!, k);
+              touched[at + 5] = Math.max(touched[at + 5]!, k);
             }
       }
   return touched;
@@ -252,7 +252,7 @@ function bestCut(
   let best: { axis: number; at: number } | null = null;
   let least = Infinity;
   for (const axis of AXES) {
-    const length = lengths[axis] ?? 1;
+    const length = lengths[axis]!;
     for (let at = box[axis][0] + 1; at < box[axis][1]; at++) {
       const share = (first(axis, at) - first(axis, box[axis][0])) / (length - 1);
       const larger = Math.max(share, 1 - share);

@@ -1,5 +1,6 @@
 /** Eigenvectors from the Lanczos basis. */
 
+import { expectAtLeast, expectLength } from '../quantity/shape';
 import type { LanczosResult } from './lanczos';
 
 /** Rows that are worked on together, so that the basis stays in the cache. */
@@ -19,12 +20,14 @@ export function* shapesOf(
   const modes = parts.length - first;
   const shapes = new Float64Array(count * modes);
   const size = 4 * basis.length;
+  for (const block of basis) expectLength('A block of the basis', block, 4 * count);
+  for (const part of parts) expectAtLeast('The parts of a mode', part, size);
   const groups = Math.ceil(modes / 4);
   const packed = Array.from({ length: groups }, (_, group) => {
     const four = new Float64Array(4 * size);
     for (let m = 0; m < 4; m++) {
       const part = parts[first + 4 * group + m];
-      for (let i = 0; part && i < size; i++) four[4 * i + m] = part[i] ?? 0;
+      for (let i = 0; part && i < size; i++) four[4 * i + m] = part[i]!;
     }
     return four;
   });
@@ -35,10 +38,10 @@ export function* shapesOf(
     basis.forEach((block, b) => {
       for (let i = 0; i < rows; i++) {
         const [to, at] = [i * size + 4 * b, 4 * (from + i)];
-        stripe[to] = block[at] ?? 0;
-        stripe[to + 1] = block[at + 1] ?? 0;
-        stripe[to + 2] = block[at + 2] ?? 0;
-        stripe[to + 3] = block[at + 3] ?? 0;
+        stripe[to] = block[at]!;
+        stripe[to + 1] = block[at + 1]!;
+        stripe[to + 2] = block[at + 2]!;
+        stripe[to + 3] = block[at + 3]!;
       }
     });
     for (let group = 0; group < groups; group++) {
@@ -59,9 +62,9 @@ export function* shapesOf(
       }
     }
     for (let i = 0; i < rows; i++) {
-      const by = (scale[from + i] ?? 0) * factor;
+      const by = scale[from + i]! * factor;
       for (let at = (from + i) * modes; at < (from + i + 1) * modes; at++)
-        shapes[at] = (shapes[at] ?? 0) * by;
+        shapes[at] = shapes[at]! * by;
     }
     if ((from / STRIPE) % 32 === 31) yield from / count;
   }
@@ -89,18 +92,18 @@ function multiplyTwo(
     u2 = 0,
     u3 = 0;
   for (let k = 0; k < size; k++) {
-    const a = rows[row + k] ?? 0;
-    const b = rows[row + size + k] ?? 0;
-    const f0 = four[4 * k] ?? 0;
+    const a = rows[row + k]!;
+    const b = rows[row + size + k]!;
+    const f0 = four[4 * k]!;
     s0 += a * f0;
     u0 += b * f0;
-    const f1 = four[4 * k + 1] ?? 0;
+    const f1 = four[4 * k + 1]!;
     s1 += a * f1;
     u1 += b * f1;
-    const f2 = four[4 * k + 2] ?? 0;
+    const f2 = four[4 * k + 2]!;
     s2 += a * f2;
     u2 += b * f2;
-    const f3 = four[4 * k + 3] ?? 0;
+    const f3 = four[4 * k + 3]!;
     s3 += a * f3;
     u3 += b * f3;
   }
