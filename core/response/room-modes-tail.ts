@@ -14,7 +14,8 @@ import { weightsAt } from '../room-modes/evaluate';
 import type { Factor } from '../room-modes/factor';
 import { largestLocal, solveFour } from '../room-modes/solve';
 import type { RoomModes } from '../room-modes/room-modes';
-import { symmetricEigen, type SmallEigen } from '../room-modes/symmetric';
+import { smallEigen } from '../room-modes/small-eigen';
+import type { SmallEigen } from '../room-modes/symmetric';
 import { resonance, type Tail } from './path';
 
 /** Stand-in modes for each source. */
@@ -53,7 +54,7 @@ export function* roomModesTails(
     }
     const runs = yield* fourRuns(modes, factor, block);
     for (const [n, run] of runs.slice(0, sources.length - first).entries()) {
-      const small = yield* symmetricEigen(run.matrix, STEPS, STEPS, 0);
+      const small = smallEigen(run.matrix, STEPS);
       tails.push(
         to.map((receiver) => {
           if (!receiver || !at[first + n]) return null;

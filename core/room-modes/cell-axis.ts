@@ -1,7 +1,7 @@
 /** One axis of the inside of an element, solved once for each degree. */
 
 import { gllRule } from './gll';
-import { symmetricEigen } from './symmetric';
+import { smallEigen } from './small-eigen';
 
 /** One axis from -1 to 1: stiffness between the inner points with the weights taken to one. */
 export interface CellAxis {
@@ -34,10 +34,7 @@ function makeAxis(degree: number): CellAxis {
       const entry = stiffness[(a + 1) * (degree + 1) + b + 1]!;
       matrix[a * inner + b] = entry / root(a + 1) / root(b + 1);
     }
-  const work = symmetricEigen(matrix, inner, inner, 0);
-  let step = work.next();
-  while (!step.done) step = work.next();
-  const { values, rows } = step.value;
+  const { values, rows } = smallEigen(matrix, inner);
   const transposed = new Float64Array(inner * inner);
   for (let a = 0; a < inner; a++)
     for (let n = 0; n < inner; n++) transposed[n * inner + a] = rows[a * inner + n]!;

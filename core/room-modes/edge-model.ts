@@ -8,6 +8,8 @@
  * The exact energy is the flow's work on the outer sides (u solves Laplace); the elements' is the
  * same work on their own solution, and never more. The slope that the elements show at the edge
  * itself measures a: the next term of the series, r^(4/3), has none there.
+ * Its banded Cholesky is kept beside ml-matrix: a whole edge of degree 9 takes 15 ms, the dense
+ * decomposition of the same 361 unknowns alone 39. Measured by `npm run bench`.
  * Source of the expansion: P. Grisvard, Elliptic Problems in Nonsmooth Domains (1985), ch. 4.
  */
 

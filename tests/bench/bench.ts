@@ -25,6 +25,7 @@ import { measureBass } from './bass';
 import { measureEditLatency } from './edit-latency';
 import { REFLECTIONS_AIM_MS, reflectionWork } from './reflections';
 import { measureShapedModes } from './shaped-modes';
+import { measureSmallAlgebra } from './small-algebra';
 
 const EXAMPLES = ['basement-bay', 'long-room', 'under-the-ducts'];
 /** An edit and its analysis have to be done in this time for a drag to feel immediate, ms. */
@@ -214,6 +215,7 @@ row(
 measureSearch();
 console.log('');
 measureShapedModes();
+measureSmallAlgebra();
 measureBass(
   projectIn(
     readFileSync(
