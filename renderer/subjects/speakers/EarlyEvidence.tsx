@@ -34,6 +34,7 @@ export function EarlyEvidence(): ReactElement {
     );
   }
   const shared = {
+    of: `${speaker.name} at ${seatName(project, seat)}`,
     reflections,
     onChoose: chooseFace,
     onPoint: pointFace,
@@ -41,11 +42,7 @@ export function EarlyEvidence(): ReactElement {
   const chosen = reflections.find(({ hit }) => hit.face === face) ?? null;
   return (
     <>
-      <EarlyChart
-        {...shared}
-        of={`${speaker.name} at ${seatName(project, seat)}`}
-        face={shownFace}
-      />
+      <EarlyChart {...shared} face={shownFace} />
       <EarlyTable
         {...shared}
         seat={<SeatChoice label="at" />}

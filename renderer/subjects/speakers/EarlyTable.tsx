@@ -10,7 +10,9 @@ import { FaceMark } from './FaceMark';
 import { scrollable } from '../../kit/controls/scrollable';
 
 export interface EarlyTableProps {
-  /** Stands at the right of the caption: where it is heard. */
+  /** Whose sound, and where it is heard. */
+  readonly of: string;
+  /** Stands at the right of the caption: another seat can be chosen there. */
   readonly seat: ReactNode;
   readonly reflections: readonly SeatReflection[];
   readonly leftOut: number;
@@ -22,11 +24,12 @@ export interface EarlyTableProps {
 }
 
 export function EarlyTable(props: EarlyTableProps): ReactElement {
-  const { seat, reflections, leftOut, face, onChoose, onPoint, remedy } = props;
+  const { of, seat, reflections, leftOut, face, onChoose, onPoint, remedy } = props;
   return (
     <figure className="chart face-table" aria-label="First reflections by face">
       <figcaption>
         <span title={EARLY_LIMIT_SOURCE}>Face by face</span>
+        <span className="readout">{of}</span>
         {seat}
       </figcaption>
       <div className="table-box" {...scrollable('Early reflections')}>
