@@ -22,7 +22,13 @@ export function plainFileName(suggested: string): string {
   return DEVICES.test(plain) ? `room-${plain}` : plain;
 }
 
-/** As above, ending in `.room.json`, without doubling it where a part of it is already there. */
+/** A plain file name that ends in `ending`, such as `.pdf`. */
+export function fileNameEnding(suggested: string, ending: `.${string}`): string {
+  const plain = plainFileName(suggested);
+  return plain.toLowerCase().endsWith(ending) ? plain : `${plain}${ending}`;
+}
+
+/** A plain name ending in `.room.json`, without doubling it where a part of it is already there. */
 export function roomFileName(suggested: string): string {
   const stem = plainFileName(suggested).replace(/(\.room)?\.json$/i, '');
   const short = [...stem].slice(0, LONGEST).join('').trim();

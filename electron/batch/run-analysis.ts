@@ -9,12 +9,12 @@ import { decodeRoomBytes, openRoom, type Fault } from '../../core/room/open-room
 import type { LengthUnits } from '../../core/quantity/length';
 import { shareOf } from '../../core/quantity/slices';
 import type { Project } from '../../core/room/project';
-import { MAX_FILE_BYTES } from '../../renderer/host/host';
 import { openFailure, saveFailure, tooLarge } from '../files/file-sentences';
 import { makeFolder } from '../files/make-folder';
 import { readLimited } from '../files/read-limited';
 import { FileOfSetError, writeTogether, type FileOfSet } from '../files/write-together';
 import { BATCH_HELP, parseBatch } from './batch-options';
+import { MAX_ROOM_BYTES } from '../../core/room/read-json';
 
 export interface BatchIo {
   /** Folder that names on the command line are relative to. */
@@ -102,7 +102,7 @@ type Opened = { readonly project: Project } | { readonly complaints: readonly st
 async function openRoomFile(file: string): Promise<Opened> {
   let bytes: Uint8Array;
   try {
-    const found = await readLimited(file, MAX_FILE_BYTES);
+    const found = await readLimited(file, MAX_ROOM_BYTES);
     if (found.kind === 'too-large') {
       return { complaints: [tooLarge(file, found.sizeBytes)] };
     }

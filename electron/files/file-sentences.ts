@@ -60,6 +60,13 @@ export function notText(file: string): string {
   return `Could not open "${path.basename(file)}": ${WHY_NOT_TEXT}`;
 }
 
+/** Of a file of data that is no room; `error` is null where it is a folder or a device. */
+export function dataOpenFailure(file: string, error: unknown): string {
+  if (error === null || errorCode(error) === 'EISDIR')
+    return `Could not open "${path.basename(file)}": it is no plain file. Choose another one.`;
+  return openFailure(file, error, 'It may have been moved or renamed; choose it again.');
+}
+
 function messageOf(error: unknown): string {
   return error instanceof Error ? error.message : String(error);
 }

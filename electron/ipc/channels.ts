@@ -19,6 +19,8 @@ export const CHANNELS = {
   open: 'roomwright:open',
   reopen: 'roomwright:reopen',
   save: 'roomwright:save',
+  exportBytes: 'roomwright:export-bytes',
+  openData: 'roomwright:open-data',
   recent: 'roomwright:recent',
   print: 'roomwright:print',
   keepAutosave: 'roomwright:keep-autosave',

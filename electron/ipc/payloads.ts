@@ -1,5 +1,10 @@
 import { z } from 'zod';
-import type { Host } from '../../renderer/host/host';
+import {
+  DATA_KIND_NAMES,
+  EXPORT_TYPES,
+  MAX_EXPORT_BYTES,
+  type Host,
+} from '../../renderer/host/host';
 import { UNREADABLE_NAME } from '../files/unreadable-name';
 import type { HostMethod } from './channels';
 
@@ -11,6 +16,7 @@ const MAX_TEXT_CHARACTERS = 50_000_000;
 
 const text = z.string().max(MAX_TEXT_CHARACTERS);
 const name = z.string().min(1).max(200);
+const bytes = z.instanceof(Uint8Array).refine(({ byteLength }) => byteLength <= MAX_EXPORT_BYTES);
 const token = z.string().regex(/^[A-Za-z0-9_-]{16,64}$/);
 
 const stamp = z.strictObject({ modifiedMs: z.number(), sizeBytes: z.number().nonnegative() });
@@ -30,6 +36,8 @@ export const PAYLOADS: PayloadSchemas = {
   open: z.tuple([]),
   reopen: z.tuple([token]),
   save: z.tuple([text, name, token.nullable(), saveOptions.optional()]),
+  exportBytes: z.tuple([name, z.enum(EXPORT_TYPES), bytes]),
+  openData: z.tuple([z.enum(DATA_KIND_NAMES)]),
   recent: z.tuple([]),
   print: z.tuple([]),
   keepAutosave: z.tuple([autosaveRecord]),

@@ -1,17 +1,17 @@
 import { dialog, type BrowserWindow, type FileFilter } from 'electron';
 import path from 'node:path';
+import { DATA_KINDS, EXPORT_ENDINGS } from '../../renderer/host/host';
+import type { DataQuestions } from './data-files';
 import type { FileQuestions } from './room-files';
 
-const ROOMS: FileFilter[] = [
-  { name: 'Rooms', extensions: ['json'] },
-  { name: 'All files', extensions: ['*'] },
-];
+const ALL_FILES: FileFilter = { name: 'All files', extensions: ['*'] };
+const ROOMS: FileFilter[] = [{ name: 'Rooms', extensions: ['json'] }, ALL_FILES];
 
 /** The native dialogs. They stand over the window that asked; where it is gone, nobody is asked. */
 export function nativeQuestions(
   currentWindow: () => BrowserWindow | null,
   documentsFolder: string,
-): FileQuestions {
+): FileQuestions & DataQuestions {
   return {
     async roomToOpen() {
       const window = currentWindow();
@@ -33,6 +33,28 @@ export function nativeQuestions(
         properties: ['createDirectory', 'showOverwriteConfirmation'],
       });
       return answer.canceled || answer.filePath === '' ? null : answer.filePath;
+    },
+    async placeForExport(name, type) {
+      const window = currentWindow();
+      if (window === null) return null;
+      const answer = await dialog.showSaveDialog(window, {
+        title: 'Save a file',
+        defaultPath: path.join(documentsFolder, name),
+        filters: [{ name: type, extensions: [EXPORT_ENDINGS[type]] }],
+        properties: ['createDirectory', 'showOverwriteConfirmation'],
+      });
+      return answer.canceled || answer.filePath === '' ? null : answer.filePath;
+    },
+    async dataToOpen(kind) {
+      const window = currentWindow();
+      if (window === null) return null;
+      const { title, endings } = DATA_KINDS[kind];
+      const answer = await dialog.showOpenDialog(window, {
+        title: `Open: ${title.toLowerCase()}`,
+        filters: [{ name: title, extensions: [...endings] }, ALL_FILES],
+        properties: ['openFile'],
+      });
+      return answer.canceled ? null : (answer.filePaths[0] ?? null);
     },
     async writeOverChanged(name) {
       const window = currentWindow();

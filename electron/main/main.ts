@@ -4,6 +4,7 @@ import { settleWrites } from '../files/atomic-write';
 import { MENU_CHANNEL } from '../ipc/channels';
 import { developmentPolicy } from '../policy/content-security-policy';
 import { AutosaveFile } from './autosave-file';
+import { DataFiles } from './data-files';
 import { nativeQuestions } from './dialogs';
 import { answerQuestions } from './ipc';
 import { menuTemplate } from './menu';
@@ -13,7 +14,7 @@ import { PathTokens } from './path-tokens';
 import { printPage } from './printing';
 import { OWN_SCHEME_PRIVILEGES, serveOwnScheme } from './protocol';
 import { RecentFiles } from './recent-files';
-import { RoomFiles } from './room-files';
+import { RoomFiles, type FileQuestions } from './room-files';
 import { createWindow } from './window';
 
 /** The desktop program's start, in the order in which it happens. */
@@ -40,7 +41,9 @@ function start(): void {
   protocol.handle(OWN_SCHEME, (request) => serveOwnScheme(path.join(here, '../renderer'), request));
   if (page.development) relaxPolicyFor(page.origin);
 
-  const files = roomFiles();
+  const questions = nativeQuestions(() => window, app.getPath('documents'));
+  const files = roomFiles(questions);
+  const data = new DataFiles(questions);
   answerQuestions(
     ipcMain,
     { page, windowContentsId: () => window?.webContents.id ?? null },
@@ -48,6 +51,8 @@ function start(): void {
       open: () => files.open(),
       reopen: (token) => files.reopen(token),
       save: (text, name, token, options) => files.save(text, name, token, options),
+      exportBytes: (name, type, bytes) => data.exportBytes(name, type, bytes),
+      openData: (kind) => data.openData(kind),
       recent: () => files.recent(),
       print: () => printPage(window?.webContents ?? null),
       keepAutosave: (record) => files.keepAutosave(record),
@@ -72,14 +77,14 @@ function start(): void {
   });
 }
 
-function roomFiles(): RoomFiles {
+function roomFiles(ask: FileQuestions): RoomFiles {
   const settings = app.getPath('userData');
   const tokens = new PathTokens();
   return new RoomFiles({
     tokens,
     recents: new RecentFiles(path.join(settings, 'recent-rooms.json')),
     autosave: new AutosaveFile(path.join(settings, 'autosave.json'), tokens),
-    ask: nativeQuestions(() => window, app.getPath('documents')),
+    ask,
   });
 }
 

@@ -1,6 +1,5 @@
 import path from 'node:path';
-import { decodeUtf8 } from '../../core/room/read-json';
-import { MAX_FILE_BYTES } from '../../renderer/host/host';
+import { decodeUtf8, MAX_ROOM_BYTES } from '../../core/room/read-json';
 import type {
   FileStamp,
   FileToken,
@@ -38,7 +37,7 @@ const CANCELLED = { kind: 'cancelled' } as const;
 const SAVE_REMEDY = 'Choose another place with Save as.';
 
 /** Everything the window may do with files, by dialogs and tokens; no path comes from the window. */
-export class RoomFiles implements Omit<HostHandlers, 'print'> {
+export class RoomFiles implements Omit<HostHandlers, 'print' | 'exportBytes' | 'openData'> {
   /** What each file looked like when it was last read or written here. */
   private readonly stamps = new Map<string, FileStamp>();
 
@@ -60,7 +59,7 @@ export class RoomFiles implements Omit<HostHandlers, 'print'> {
     token: FileToken | null,
     options?: SaveOptions,
   ): Promise<HostOutcome<SavedFile>> {
-    if (Buffer.byteLength(text, 'utf8') > MAX_FILE_BYTES) return failed(tooLargeToSave());
+    if (Buffer.byteLength(text, 'utf8') > MAX_ROOM_BYTES) return failed(tooLargeToSave());
     if (token === null) return this.saveAs(text, suggestedName);
     const file = this.parts.tokens.pathOf(token);
     if (file === null) return unknownToken('save');
@@ -98,7 +97,7 @@ export class RoomFiles implements Omit<HostHandlers, 'print'> {
 
   private async read(file: string): Promise<HostOutcome<OpenedFile>> {
     try {
-      const found = await readLimited(file, MAX_FILE_BYTES);
+      const found = await readLimited(file, MAX_ROOM_BYTES);
       if (found.kind === 'too-large') {
         return failed(tooLarge(file, found.sizeBytes));
       }
@@ -156,7 +155,7 @@ function isFolder(): Error {
 
 function tooLargeToSave(): string {
   return (
-    `Could not save: the room has grown over ${MAX_FILE_BYTES / 1_000_000} MB, which is more than ` +
+    `Could not save: the room has grown over ${MAX_ROOM_BYTES / 1_000_000} MB, which is more than ` +
     'a room file may have. Remove what was added last with Undo and save again.'
   );
 }

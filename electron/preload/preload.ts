@@ -27,6 +27,8 @@ const bridge: HostBridge = {
   open: question('open'),
   reopen: question('reopen'),
   save: question('save'),
+  exportBytes: question('exportBytes'),
+  openData: question('openData'),
   recent: question('recent'),
   print: question('print'),
   keepAutosave: question('keepAutosave'),

@@ -1,4 +1,5 @@
 import { carriedFiles } from './carried-files';
+import { dataFiles } from './data-files';
 import { fileAccess } from './file-access';
 import type { Host } from './host';
 import { forgetUnreadable, keepWork, keptWork } from './autosave-in-browser';
@@ -11,6 +12,7 @@ export function createBrowserHost(): Host {
   return {
     edition: 'browser',
     ...files,
+    ...dataFiles(access),
     print() {
       window.print();
       return Promise.resolve({ kind: 'done', value: null });

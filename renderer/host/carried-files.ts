@@ -14,7 +14,7 @@ const KEEP_DOWNLOAD_MS = 60_000;
 export function carriedFiles(): FileFunctions {
   return {
     async open() {
-      const file = await chooseFile();
+      const file = await chooseFile('.json,application/json');
       return file === null ? { kind: 'cancelled' } : readCarried(file);
     },
     openDropped,
@@ -23,7 +23,8 @@ export function carriedFiles(): FileFunctions {
       return Promise.resolve({ kind: 'failed', sentence });
     },
     save(text, suggestedName) {
-      return Promise.resolve(refusalToSave(text) ?? download(text, plainFileName(suggestedName)));
+      const name = plainFileName(suggestedName);
+      return Promise.resolve(refusalToSave(text) ?? downloadRoom(text, name));
     },
     recent: () => Promise.resolve([]),
   };
@@ -47,10 +48,11 @@ export function openDropped(dropped: DataTransfer): Promise<HostOutcome<OpenedFi
   return file === undefined ? Promise.resolve({ kind: 'cancelled' }) : readCarried(file);
 }
 
-function chooseFile(): Promise<File | null> {
+/** Ask for one file; `accept` as a file input has it. Null where the person calls it off. */
+export function chooseFile(accept: string): Promise<File | null> {
   const input = document.createElement('input');
   input.type = 'file';
-  input.accept = '.json,application/json';
+  input.accept = accept;
   return new Promise((resolve) => {
     input.addEventListener('change', () => resolve(input.files?.[0] ?? null), { once: true });
     input.addEventListener('cancel', () => resolve(null), { once: true });
@@ -58,12 +60,17 @@ function chooseFile(): Promise<File | null> {
   });
 }
 
-function download(text: string, name: string): HostOutcome<SavedFile> {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/octet-stream' }));
+function downloadRoom(text: string, name: string): HostOutcome<SavedFile> {
+  download(new Blob([text], { type: 'application/octet-stream' }), name);
+  return { kind: 'done', value: { name, token: null, stamp: null } };
+}
+
+/** Hand `content` to the browser's downloads. */
+export function download(content: Blob, name: string): void {
+  const address = URL.createObjectURL(content);
   const link = document.createElement('a');
   link.href = address;
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(address), KEEP_DOWNLOAD_MS);
-  return { kind: 'done', value: { name, token: null, stamp: null } };
 }

@@ -22,6 +22,9 @@ export function createDesktopHost(bridge: HostBridge): Host {
     openDropped,
     save: (text, name, token, options) =>
       outcome('save the room', bridge.save(text, name, token, options)),
+    exportBytes: (name, type, bytes) =>
+      outcome('save the file', bridge.exportBytes(name, type, bytes)),
+    openData: (kind) => outcome('open the file', bridge.openData(kind)),
     recent: () => bridge.recent().catch(() => []),
     print: () => outcome('print', bridge.print()),
     keepAutosave: (record) => outcome('keep the work', bridge.keepAutosave(record)),

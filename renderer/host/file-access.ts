@@ -50,10 +50,13 @@ export async function mayUse(
 }
 
 /** Replace the file's content: the browser writes beside it and swaps on closing. */
-export async function writeHandle(handle: FileSystemFileHandle, text: string): Promise<void> {
+export async function writeHandle(
+  handle: FileSystemFileHandle,
+  content: string | Uint8Array<ArrayBuffer>,
+): Promise<void> {
   const writable = await handle.createWritable();
   try {
-    await writable.write(text);
+    await writable.write(content);
     await writable.close();
   } catch (error) {
     await writable.abort().catch(() => undefined);

@@ -1,5 +1,5 @@
-import { decodeUtf8, WHY_NOT_TEXT, whyTooLarge } from '../../core/room/read-json';
-import { MAX_FILE_BYTES, type HostOutcome } from './host';
+import { decodeUtf8, MAX_ROOM_BYTES, WHY_NOT_TEXT, whyTooLarge } from '../../core/room/read-json';
+import type { HostOutcome } from './host';
 
 const MEGABYTE = 1_000_000;
 
@@ -7,16 +7,16 @@ const MEGABYTE = 1_000_000;
 export async function fileText(file: File): Promise<HostOutcome<string>> {
   const refuse = (why: string): HostOutcome<string> =>
     failed(`Could not open "${file.name}": ${why}`);
-  if (file.size > MAX_FILE_BYTES) return refuse(whyTooLarge(file.size));
+  if (file.size > MAX_ROOM_BYTES) return refuse(whyTooLarge(file.size));
   const text = decodeUtf8(new Uint8Array(await file.arrayBuffer()));
   return text.ok ? { kind: 'done', value: text.value } : refuse(WHY_NOT_TEXT);
 }
 
 /** Null where the text may be saved: what is over the limit could not be opened again. */
 export function refusalToSave(text: string): HostOutcome<never> | null {
-  if (new Blob([text]).size <= MAX_FILE_BYTES) return null;
+  if (new Blob([text]).size <= MAX_ROOM_BYTES) return null;
   return failed(
-    `Could not save: the room has grown over ${MAX_FILE_BYTES / MEGABYTE} MB, which is more than ` +
+    `Could not save: the room has grown over ${MAX_ROOM_BYTES / MEGABYTE} MB, which is more than ` +
       'a room file may have. Remove what was added last with Undo and save again.',
   );
 }

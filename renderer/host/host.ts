@@ -81,9 +81,41 @@ export interface KeptWork {
 export const MENU_COMMANDS = ['new', 'open', 'save', 'save-as', 'undo', 'redo', 'print'] as const;
 export type MenuCommand = (typeof MENU_COMMANDS)[number];
 
+/** What can be put into a file beside a room, by its ending. */
+export const EXPORT_ENDINGS = {
+  'application/pdf': 'pdf',
+  'image/svg+xml': 'svg',
+  'text/csv': 'csv',
+} as const;
+export type ExportType = keyof typeof EXPORT_ENDINGS;
+export const EXPORT_TYPES = Object.keys(EXPORT_ENDINGS) as ExportType[];
+
+/** More than a sheet of many pages takes; a mistake is larger. */
+export const MAX_EXPORT_BYTES = 100_000_000;
+
+/** Data that can be opened beside rooms. A file over the limit of its kind is refused unread. */
+export const DATA_KINDS = {
+  'measured-decay': { title: 'Measured decay', endings: ['csv', 'txt'], mostBytes: 5_000_000 },
+  recording: { title: 'Recording', endings: ['wav'], mostBytes: 100_000_000 },
+} as const satisfies Readonly<
+  Record<string, { title: string; endings: readonly string[]; mostBytes: number }>
+>;
+export type DataKind = keyof typeof DATA_KINDS;
+export const DATA_KIND_NAMES = Object.keys(DATA_KINDS) as DataKind[];
+
+/** Why a file of data is refused unread. */
+export const whyTooMuch = (kind: DataKind): string =>
+  `a file of this kind (${DATA_KINDS[kind].title.toLowerCase()}) has ${DATA_KINDS[kind].mostBytes / 1_000_000} MB at most. Choose a shorter one.`;
+
+/** The bytes of a file as it is: who asked for it reads them. `name` is without its folder. */
+export interface OpenedData {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
 export interface Host {
   readonly edition: 'desktop' | 'browser';
-  /** Ask the person for a room file and read it. Files over `MAX_FILE_BYTES` are refused unread. */
+  /** Ask the person for a room file and read it. Files over `MAX_ROOM_BYTES` are refused unread. */
   open(): Promise<HostOutcome<OpenedFile>>;
   /** Read again a file known by its token (a recent one). */
   reopen(token: FileToken): Promise<HostOutcome<OpenedFile>>;
@@ -96,6 +128,14 @@ export interface Host {
     token: FileToken | null,
     options?: SaveOptions,
   ): Promise<SaveOutcome>;
+  /** Put `bytes` into a file of `type`, at a place that the person is asked for. Gives the file's name. */
+  exportBytes(
+    suggestedName: string,
+    type: ExportType,
+    bytes: Uint8Array,
+  ): Promise<HostOutcome<string>>;
+  /** Ask the person for a file of data of `kind` and read it. */
+  openData(kind: DataKind): Promise<HostOutcome<OpenedData>>;
   /** Newest first; empty where the host keeps none. */
   recent(): Promise<readonly RecentFile[]>;
   print(): Promise<HostOutcome<null>>;
@@ -107,6 +147,3 @@ export interface Host {
   /** Menu commands of the desktop program; the browser edition never calls back. Returns the unsubscriber. */
   onMenuCommand(listener: (command: MenuCommand) => void): () => void;
 }
-
-/** Files over this many bytes are refused unread. */
-export { MAX_ROOM_BYTES as MAX_FILE_BYTES } from '../../core/room/read-json';

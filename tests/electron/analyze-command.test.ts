@@ -3,8 +3,8 @@ import * as fs from 'node:fs/promises';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { runAnalysis } from '../../electron/batch/run-analysis';
-import { MAX_FILE_BYTES } from '../../renderer/host/host';
 import { freshFolder } from './support/temp-folder';
+import { MAX_ROOM_BYTES } from '../../core/room/read-json';
 
 const root = path.resolve(import.meta.dirname, '../..');
 const temp = freshFolder();
@@ -311,7 +311,7 @@ describe('a file that is no valid room', () => {
   it('is refused where it is missing, a folder, or over the limit', async () => {
     await fs.mkdir(temp.at('folder'));
     await fs.writeFile(temp.at('video.json'), '');
-    await fs.truncate(temp.at('video.json'), MAX_FILE_BYTES + 1);
+    await fs.truncate(temp.at('video.json'), MAX_ROOM_BYTES + 1);
     for (const [name, words] of [
       ['missing.json', 'no such file'],
       ['folder', 'not a file'],

@@ -5,7 +5,8 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { build } from 'vite';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { LoopbackServer } from '../../electron/loopback/loopback-server';
-import { MAX_FILE_BYTES, type Host } from '../../renderer/host/host';
+import { MAX_ROOM_BYTES } from '../../core/room/read-json';
+import type { Host } from '../../renderer/host/host';
 import { browserOrSkip, launchBrowser } from '../browser/support/browser';
 import { serveProgram } from '../browser/support/served-program';
 
@@ -22,7 +23,8 @@ async function buildHostPage(folder: string): Promise<void> {
   await fs.writeFile(
     path.join(folder, 'page.ts'),
     `import { chooseHost } from ${JSON.stringify(path.join(hostFolder, 'choose-host'))};
-     window.hostUnderTest = chooseHost();`,
+     window.hostUnderTest = chooseHost();
+     window.anotherHost = () => (window.hostUnderTest = chooseHost());`,
   );
   await fs.writeFile(
     path.join(folder, 'index.html'),
@@ -30,6 +32,9 @@ async function buildHostPage(folder: string): Promise<void> {
   );
   await build({ root: folder, configFile: false, logLevel: 'error', build: { outDir: 'built' } });
 }
+
+/** What the browser can do is found out when a host is made. */
+const NEW_HOST = 'void window.anotherHost()';
 
 describe.runIf(browserOrSkip())('the host in a browser', () => {
   let folder: string;
@@ -235,12 +240,66 @@ describe.runIf(browserOrSkip())('the host in a browser', () => {
     expect(reopened).toMatchObject(opened);
   });
 
+  it('exports bytes and opens data by the pickers, byte for byte', async () => {
+    await fakePickers();
+    const exported = await page.evaluate(() =>
+      window.hostUnderTest.exportBytes('den.room', 'text/csv', Uint8Array.of(0, 255, 10)),
+    );
+    expect(exported).toEqual({ kind: 'done', value: 'den.room.csv' });
+    const content = await page.evaluate(async () => {
+      const home = await navigator.storage.getDirectory();
+      const file = await (await home.getFileHandle('den.room.csv')).getFile();
+      return [...new Uint8Array(await file.arrayBuffer())];
+    });
+    expect(content).toEqual([0, 255, 10]);
+    const opened = await page.evaluate(async () => {
+      const home = await navigator.storage.getDirectory();
+      const writable = await (
+        await home.getFileHandle('den.room.json', { create: true })
+      ).createWritable();
+      await writable.write(Uint8Array.of(7, 0, 200));
+      await writable.close();
+      const outcome = await window.hostUnderTest.openData('recording');
+      return outcome.kind === 'done' ? [outcome.value.name, ...outcome.value.bytes] : outcome;
+    });
+    expect(opened).toEqual(['den.room.json', 7, 0, 200]);
+  });
+
+  it('exports by a download and opens an upload where there are no pickers', async () => {
+    await page.evaluate('delete window.showOpenFilePicker; delete window.showSaveFilePicker;');
+    await page.evaluate(NEW_HOST);
+    const download = page.waitForEvent('download');
+    const exported = await page.evaluate(() =>
+      window.hostUnderTest.exportBytes('plan', 'image/svg+xml', Uint8Array.of(60, 200)),
+    );
+    expect(exported).toEqual({ kind: 'done', value: 'plan.svg' });
+    expect((await download).suggestedFilename()).toBe('plan.svg');
+    expect([...(await fs.readFile(await (await download).path()))]).toEqual([60, 200]);
+    const chooser = page.waitForEvent('filechooser');
+    const opened = page.evaluate(async () => {
+      const outcome = await window.hostUnderTest.openData('measured-decay');
+      return outcome.kind === 'done' ? [outcome.value.name, ...outcome.value.bytes] : outcome;
+    });
+    await (
+      await chooser
+    ).setFiles({ name: 'decay.csv', mimeType: 'text/csv', buffer: Buffer.from([1, 2]) });
+    expect(await opened).toEqual(['decay.csv', 1, 2]);
+    const another = page.waitForEvent('filechooser');
+    const tooLong = page.evaluate(() => window.hostUnderTest.openData('measured-decay'));
+    await (
+      await another
+    ).setFiles({ name: 'long.csv', mimeType: 'text/csv', buffer: Buffer.alloc(5_000_001) });
+    expect(await tooLong).toMatchObject({
+      sentence: expect.stringContaining('measured decay) has 5 MB at most') as string,
+    });
+  });
+
   it('is cancelled where the picker is called off, and refuses what is too large or no text', async () => {
     await fakePickers();
     const save = (text: string, name: string) =>
       page.evaluate(([t, n]) => window.hostUnderTest.save(t, n, null), [text, name] as const);
     expect(await save('one', 'called-off')).toEqual({ kind: 'cancelled' });
-    expect(await save('x'.repeat(MAX_FILE_BYTES + 1), 'den.room.json')).toMatchObject({
+    expect(await save('x'.repeat(MAX_ROOM_BYTES + 1), 'den.room.json')).toMatchObject({
       kind: 'failed',
     });
     const putAndOpen = (bytes: number, fill: number) =>
@@ -255,7 +314,7 @@ describe.runIf(browserOrSkip())('the host in a browser', () => {
         },
         [bytes, fill] as const,
       );
-    expect(await putAndOpen(MAX_FILE_BYTES + 1, 32)).toMatchObject({
+    expect(await putAndOpen(MAX_ROOM_BYTES + 1, 32)).toMatchObject({
       sentence: expect.stringContaining('5 MB at most') as string,
     });
     expect(await putAndOpen(4, 255)).toMatchObject({

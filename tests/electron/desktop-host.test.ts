@@ -7,6 +7,8 @@ const bridge: HostBridge = {
   open: () => Promise.resolve({ kind: 'cancelled' }),
   reopen: refuse,
   save: refuse,
+  exportBytes: refuse,
+  openData: refuse,
   recent: refuse,
   print: refuse,
   keepAutosave: refuse,
@@ -28,6 +30,8 @@ describe('the host of the desktop program', () => {
       await host.reopen('x'),
       await host.save('{}', 'den', null),
       await host.print(),
+      await host.exportBytes('plan', 'image/svg+xml', Uint8Array.of(1)),
+      await host.openData('recording'),
     ];
     for (const outcome of outcomes) expect(outcome.kind).toBe('failed');
     expect(await host.recent()).toEqual([]);

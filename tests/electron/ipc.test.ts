@@ -44,10 +44,14 @@ describe('questions from the window', () => {
     await ask(CHANNELS.save, own, '{}', 'den.room.json', TOKEN);
     await ask(CHANNELS.save, own, '{}', 'den.room.json', null);
     await ask(CHANNELS.recent, own);
+    await ask(CHANNELS.exportBytes, own, 'plan', 'image/svg+xml', Uint8Array.of(1));
+    await ask(CHANNELS.openData, own, 'recording');
     expect(calls).toEqual([
       ['save', '{}', 'den.room.json', TOKEN],
       ['save', '{}', 'den.room.json', null],
       ['recent'],
+      ['exportBytes', 'plan', 'image/svg+xml', Uint8Array.of(1)],
+      ['openData', 'recording'],
     ]);
   });
 
@@ -74,6 +78,9 @@ describe('questions from the window', () => {
     ['a number for a text', 'save', [1, 'den', null]],
     ['an object for a token', 'save', ['{}', 'den', { toString: 'x' }]],
     ['an empty name', 'save', ['{}', '', null]],
+    ['a type that is not exported', 'exportBytes', ['x', 'text/html', Uint8Array.of(1)]],
+    ['a list for bytes', 'exportBytes', ['x', 'text/csv', [1, 2]]],
+    ['a kind of data that there is not', 'openData', ['room']],
     ['a record without its time', 'keepAutosave', [{ text: '', name: 'x', token: null }]],
     [
       'a record with more than its fields',

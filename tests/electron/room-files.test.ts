@@ -7,12 +7,12 @@ import { RoomFiles, type FileQuestions } from '../../electron/main/room-files';
 import { saveFailure } from '../../electron/files/file-sentences';
 import { ReadOnlyFileError } from '../../electron/files/temporary';
 import {
-  MAX_FILE_BYTES,
   type AutosaveRecord,
   type HostOutcome,
   type KeptRoom,
   type SaveOutcome,
 } from '../../renderer/host/host';
+import { MAX_ROOM_BYTES } from '../../core/room/read-json';
 import { freshFolder } from './support/temp-folder';
 
 const temp = freshFolder();
@@ -56,14 +56,14 @@ describe('opening a room', () => {
 
   it('refuses a file over the limit, and opens one at the limit', async () => {
     await fs.writeFile(temp.at('video.json'), '');
-    await fs.truncate(temp.at('video.json'), MAX_FILE_BYTES + 1);
+    await fs.truncate(temp.at('video.json'), MAX_ROOM_BYTES + 1);
     expect(await aRun(opening(temp.at('video.json'))).open()).toEqual({
       kind: 'failed',
       sentence:
         'Could not open "video.json": it has 5.1 MB and a room file has 5 MB at most. ' +
         'Choose a room file (.room.json).',
     });
-    await fs.truncate(temp.at('video.json'), MAX_FILE_BYTES);
+    await fs.truncate(temp.at('video.json'), MAX_ROOM_BYTES);
     expect((await aRun(opening(temp.at('video.json'))).open()).kind).toBe('done');
   });
 
@@ -171,7 +171,7 @@ describe('saving a room', () => {
 
   it('does not write what could not be opened again', async () => {
     const outcome = await aRun(savingAt(temp.at('den.room.json'))).save(
-      'x'.repeat(MAX_FILE_BYTES + 1),
+      'x'.repeat(MAX_ROOM_BYTES + 1),
       'den',
       null,
     );

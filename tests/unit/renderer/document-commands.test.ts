@@ -36,6 +36,8 @@ class ToldHost implements Host {
     this.saves.push(asked);
     return Promise.resolve(this.saving);
   };
+  exportBytes = () => Promise.resolve({ kind: 'cancelled' } as const);
+  openData = () => Promise.resolve({ kind: 'cancelled' } as const);
   recent = () => Promise.resolve([]);
   print = () => Promise.resolve({ kind: 'done', value: null } as const);
   keepAutosave = (record: AutosaveRecord) => {
