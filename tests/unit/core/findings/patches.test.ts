@@ -194,8 +194,8 @@ describe('faces', () => {
     expect(faceOf(room, 'left')?.rect).toEqual([0, 0, 5, 3]);
     expect(faceOf(room, 'floor')?.rect).toEqual([0, 0, 4, 5]);
     expect(faceOf(room, 's:floor')?.rect).toEqual([0, 0, 1, 5]);
-    expect(faceOf(room, 'nowhere')?.rect).toBeNull();
-    expect(faceOf(room, 'nobody:left')?.rect).toBeNull();
+    expect(faceOf(room, 'nowhere')).toBeNull();
+    expect(faceOf(room, 'nobody:left')).toBeNull();
   });
 
   it('are covered where a fitting stands against them', () => {
