@@ -5,9 +5,7 @@
  */
 
 import { finish, shares, type Slices } from '../quantity/slices';
-import type { LengthUnits } from '../quantity/length';
 import type { Project } from '../room/project';
-import type { Analysis } from './analyze';
 import {
   RESULTS,
   type AnswerOf,
@@ -16,8 +14,8 @@ import {
   type QuickName,
   type RequestOf,
   type ResultName,
-  type SlowEntry,
   type SlowName,
+  type SlowWork,
 } from './results';
 
 /** The text of plain data, written once for each object: rooms share the parts that did not change. */
@@ -46,6 +44,9 @@ export class Evaluator implements Ask {
   /** Answers by key for each name, the one asked for last at the end. */
   private readonly kept = new Map<ResultName, Map<string, unknown>>();
   private readonly listeners = new Set<() => void>();
+
+  /** `slowWork` where slow results are computed here; without it they come in from elsewhere by `keep`. */
+  constructor(private readonly slowWork: SlowWork | null = null) {}
 
   quick = <N extends QuickName>(name: N, project: Project, request: RequestOf<N>): AnswerOf<N> => {
     const key = resultKey(name, project, request);
@@ -97,8 +98,8 @@ export class Evaluator implements Ask {
     const key = resultKey(name, project, request);
     const before = this.find<N>(name, key);
     if (before) return before.answer;
-    const entry = RESULTS[name] as unknown as SlowEntry<N>;
-    const slices = entry.compute(project, request, this);
+    if (!this.slowWork) throw new Error(`"${name}" is not computed here.`);
+    const slices = this.slowWork[name](project, request, this);
     let cut = false;
     for (let step = slices.next(); ; step = slices.next(cut)) {
       if (step.done) {
@@ -133,7 +134,3 @@ export class Evaluator implements Ask {
     }
   }
 }
-
-/** The analysis with the modes as built and every finding, in one go; takes a second or two. */
-export const analyzeWhole = (project: Project, units: LengthUnits = 'metric'): Analysis =>
-  new Evaluator().finish('wholeAnalysis', project, { units });

@@ -10,11 +10,11 @@ import { speedOfSoundMS } from '../air/medium';
 import { subwooferPlaces, type PlaceOptions, type Places } from '../bass/places';
 import { finishesFor } from '../findings/early-reflections';
 import { shellModes, type ShellMode } from '../modes/shell-modes';
-import { placeSpeakers, type PlacerOptions, type PlacerResult } from '../placing/placer';
-import { proportionMap, type ProportionMap } from '../proportions/map';
-import { searchRooms, type SearchResult } from '../proportions/search';
+import type { PlacerOptions, PlacerResult } from '../placing/placer';
+import type { ProportionMap } from '../proportions/map';
+import type { SearchResult } from '../proportions/search';
 import type { LengthUnits } from '../quantity/length';
-import { scaled, type Slices } from '../quantity/slices';
+import type { Slices } from '../quantity/slices';
 import { earlyAtSeat, type EarlyAtSeat, type SeatReflection } from '../reflections/early-at-seat';
 import { treatmentFor, type Treatment } from '../reflections/treatment';
 import { modesBehind, type Contribution } from '../response/modes-behind';
@@ -25,12 +25,11 @@ import { atSeats, type SeatTable } from '../speakers/at-seats';
 import type { Window } from '../speakers/layouts';
 import { stripsOf, type Strip } from '../speakers/strips';
 import { analyze, type Analysis } from './analyze';
-import { namedModes, spaceOf, type NamedModesOutcome } from './named-modes';
+import { spaceOf, type NamedModesOutcome } from './named-modes';
 import { nearFaces, type NearFaces } from './near-faces';
 import { drivenSource, roomField, type RoomField } from './room-field';
-import { seatResponses, type SeatResponses } from './seat-response';
-import { searchPlaces, type PlaceSearch, type PlaceSearchOptions } from './subwoofer-search';
-import { wholeAnalysis } from './whole-analysis';
+import type { SeatResponses } from './seat-response';
+import type { PlaceSearch, PlaceSearchOptions } from './subwoofer-search';
 
 /** Highest frequencies to which the modes of the free space are solved, Hz. */
 export const MODE_LIMITS_HZ = [MODES_LIMIT_HZ, HIGHEST_LIMIT_HZ] as const;
@@ -168,10 +167,19 @@ export interface QuickEntry<N extends QuickName> extends Entry<N> {
   readonly compute: (project: Project, request: RequestOf<N>, ask: Ask) => AnswerOf<N>;
 }
 
+/** How it is computed is in `slow-work.ts`, which the window leaves to its worker. */
 export interface SlowEntry<N extends SlowName> extends Entry<N> {
   readonly cost: 'in slices';
-  readonly compute: (project: Project, request: RequestOf<N>, ask: Ask) => Slices<AnswerOf<N>>;
 }
+
+/** How the slow results are computed. */
+export type SlowWork = {
+  readonly [N in SlowName]: (
+    project: Project,
+    request: RequestOf<N>,
+    ask: Ask,
+  ) => Slices<AnswerOf<N>>;
+};
 
 type Table = { readonly [N in QuickName]: QuickEntry<N> } & {
   readonly [N in SlowName]: SlowEntry<N>;
@@ -196,13 +204,6 @@ function solved(project: Project, { modes }: FromModes, ask: Ask) {
       : ask.known('coarseModes', project, {});
   if (!outcome?.ok) throw new Error('The modes as built were asked for before they were known.');
   return outcome.built.shape;
-}
-
-/** The room's shape for a response; null where it is the plain shell, or cannot be solved. */
-function* shapeFor(project: Project, { modesToHz }: OfRoom, ask: Ask) {
-  if (modesToHz === null || project.room.solids.length === 0) return null;
-  const outcome = yield* ask.part('roomModes', project, { limitHz: modesToHz });
-  return outcome.ok ? outcome.built.shape : null;
 }
 
 export const RESULTS: Table = {
@@ -285,7 +286,6 @@ export const RESULTS: Table = {
     cost: 'in slices',
     dependsOn: (project) => [spaceOf(project)],
     keeps: 1,
-    compute: (project, { limitHz }) => namedModes(spaceOf(project), { limitHz, keepFactor: true }),
     sent: (outcome) =>
       outcome.ok
         ? {
@@ -298,51 +298,35 @@ export const RESULTS: Table = {
     cost: 'in slices',
     dependsOn: (project) => [spaceOf(project)],
     keeps: 1,
-    compute: (project) =>
-      namedModes(spaceOf(project), { limitHz: COARSE_LIMIT_HZ, quality: 'coarse' }),
   },
   seatResponses: {
     cost: 'in slices',
     dependsOn: (project) => [...sound(project), project.seating, project.speakers.subwoofers],
     keeps: 2,
-    *compute(project, request, ask) {
-      const shape = yield* scaled(shapeFor(project, request, ask), 0, 0.8);
-      return yield* scaled(seatResponses(project, shape), 0.8, 1);
-    },
   },
   subwooferSearch: {
     cost: 'in slices',
     dependsOn: everything,
     keeps: 1,
-    *compute(project, request, ask) {
-      const shape = yield* scaled(shapeFor(project, request, ask), 0, 0.1);
-      return yield* scaled(searchPlaces(project, shape, request.options), 0.1, 1);
-    },
   },
   speakerPlaces: {
     cost: 'in slices',
     dependsOn: everything,
     keeps: 1,
-    compute: (project, { options, units }) => placeSpeakers(project, options, units),
   },
   baySearch: {
     cost: 'in slices',
     dependsOn: shell,
     keeps: 1,
-    compute: ({ room, air }, { bay }) =>
-      searchRooms(bay, room.size, speedOfSoundMS(air.temperatureC)),
   },
   proportionMap: {
     cost: 'in slices',
     dependsOn: ({ room, air }) => [room.size.height, air.temperatureC],
     keeps: 2,
-    compute: ({ room, air }, { columns, rows }) =>
-      proportionMap(room.size.height, speedOfSoundMS(air.temperatureC), columns, rows),
   },
   wholeAnalysis: {
     cost: 'in slices',
     dependsOn: everything,
     keeps: 1,
-    compute: wholeAnalysis,
   },
 };

@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { Evaluator } from '../../core/analysis/evaluator';
+import { wholeEvaluator } from '../../core/analysis/slow-work';
 import type { Analysis } from '../../core/analysis/analyze';
 import { published } from '../../core/report/published';
 import { summary } from '../../core/report/summary';
@@ -86,7 +86,7 @@ function plainLine(line: string): string {
 /** The analysis; one that takes long says on stderr how far it is. */
 function analysed(project: Project, units: LengthUnits, io: BatchIo): Analysis {
   const now = io.now ?? (() => performance.now());
-  const slices = new Evaluator().begin('wholeAnalysis', project, { units });
+  const slices = wholeEvaluator().begin('wholeAnalysis', project, { units });
   let next = now() + SLOW_MS;
   for (;;) {
     const step = slices.next();

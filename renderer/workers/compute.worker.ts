@@ -2,7 +2,7 @@
 
 import { finish } from '../../core/quantity/slices';
 import { roomModes } from '../../core/room-modes/room-modes';
-import { Evaluator } from '../../core/analysis/evaluator';
+import { wholeEvaluator } from '../../core/analysis/slow-work';
 import { RESULTS, type AnswerOf, type RequestOf, type SlowName } from '../../core/analysis/results';
 import type { Project } from '../../core/room/project';
 import type { FromWorker, ToWorker } from './messages';
@@ -12,7 +12,7 @@ const SLICE_MS = 12;
 const stopped = new Map<number, { readonly keep: boolean }>();
 let begun = 0;
 /** Keeps the modes as built with what only the worker needs of them. */
-const results = new Evaluator();
+const results = wholeEvaluator();
 
 const say = (message: FromWorker): void => self.postMessage(message);
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { browserOrSkip } from './support/browser';
-import { analyzeWhole } from '../../core/analysis/evaluator';
+import { analyzeWhole } from '../../core/analysis/slow-work';
 import { example } from '../unit/support/rooms';
 import { drawn, programWindows } from './support/window';
 

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { Evaluator } from '../../../core/analysis/evaluator';
+import type { Evaluator } from '../../../core/analysis/evaluator';
+import { wholeEvaluator } from '../../../core/analysis/slow-work';
 import type { PlaceSearchOptions } from '../../../core/analysis/subwoofer-search';
 import { USUAL_SUBWOOFER_M } from '../../../core/scene/subwoofer-box';
 import { bayOf } from '../../../core/proportions/bay';
@@ -56,7 +57,7 @@ function longestSilenceMs(task: Generator<unknown, unknown>, mostMs = Infinity):
 const MOST_MS = (SILENT_LOOKS * LOOK_MS) / 5;
 
 /** A fresh evaluator has nothing to fall back on. */
-const begin: Evaluator['begin'] = (...asked) => new Evaluator().begin(...asked);
+const begin: Evaluator['begin'] = (...asked) => wholeEvaluator().begin(...asked);
 const places: PlaceSearchOptions = {
   count: 2,
   stepM: 0.2,

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { Evaluator, resultKey } from '../../../../core/analysis/evaluator';
+import { resultKey } from '../../../../core/analysis/evaluator';
+import { wholeEvaluator } from '../../../../core/analysis/slow-work';
 import { RESULTS, type SlowName } from '../../../../core/analysis/results';
 import { DEFAULT_BAND_HZ } from '../../../../core/bass/transfer';
 import { bayOf } from '../../../../core/proportions/bay';
@@ -12,7 +13,7 @@ const den = (rest: object = {}): Project => ({ ...roomOf(), ...rest });
 
 describe('an evaluator', () => {
   it('answers twice for the same room with the very same answer', () => {
-    const results = new Evaluator();
+    const results = wholeEvaluator();
     const first = results.quick('analysis', den(), { units: 'metric' });
     // Another object of the same figures, as it comes out of a file or from a worker.
     expect(results.quick('analysis', structuredClone(den()), { units: 'metric' })).toBe(first);
@@ -21,7 +22,7 @@ describe('an evaluator', () => {
   });
 
   it('knows a slow answer of the room that it is of, and of no other', () => {
-    const results = new Evaluator();
+    const results = wholeEvaluator();
     const room = den();
     expect(results.known('proportionMap', room, MAP)).toBeNull();
     const answer = results.finish('proportionMap', room, MAP);
@@ -33,7 +34,7 @@ describe('an evaluator', () => {
   });
 
   it('keeps the newest answers only, and those asked for last', () => {
-    const results = new Evaluator();
+    const results = wholeEvaluator();
     const high = (height: number): Project => roomOf({ size: { width: 4, length: 5, height } });
     const { keeps } = RESULTS.proportionMap;
     for (let n = 0; n < keeps; n++) results.finish('proportionMap', high(2.2 + n / 10), MAP);
@@ -44,7 +45,7 @@ describe('an evaluator', () => {
   });
 
   it('does not keep an answer that was cut short', () => {
-    const results = new Evaluator();
+    const results = wholeEvaluator();
     const room = example('basement-bay');
     const request = { bay: bayOf(room) };
     const work = results.begin('baySearch', room, request);
@@ -56,7 +57,7 @@ describe('an evaluator', () => {
   });
 
   it('takes in what was computed elsewhere, and says so', () => {
-    const [here, there] = [new Evaluator(), new Evaluator()];
+    const [here, there] = [wholeEvaluator(), wholeEvaluator()];
     const room = den();
     let told = 0;
     const leave = here.subscribe(() => (told += 1));
@@ -69,7 +70,7 @@ describe('an evaluator', () => {
   });
 
   it('asks for the modes as built once, for all that need them', () => {
-    const results = new Evaluator();
+    const results = wholeEvaluator();
     const room = example('under-the-ducts');
     finish(results.begin('seatResponses', room, { modesToHz: 200 }));
     const modes = results.known('roomModes', room, { limitHz: 200 });
@@ -84,9 +85,9 @@ describe('an evaluator', () => {
 
   it('refuses to sum pressure from modes that nobody has solved', () => {
     const modes = { result: 'roomModes', limitHz: 200 } as const;
-    expect(() => new Evaluator().quick('roomField', example('under-the-ducts'), { modes })).toThrow(
-      'before they were known',
-    );
+    expect(() =>
+      wholeEvaluator().quick('roomField', example('under-the-ducts'), { modes }),
+    ).toThrow('before they were known');
   });
 });
 
@@ -101,7 +102,7 @@ describe('the search for subwoofer places', () => {
       bandHz: DEFAULT_BAND_HZ,
     } as const;
     const steps = [];
-    const work = new Evaluator().begin('subwooferSearch', room, { modesToHz: null, options });
+    const work = wholeEvaluator().begin('subwooferSearch', room, { modesToHz: null, options });
     let step = work.next();
     for (; !step.done; step = work.next()) steps.push(step.value);
     const interims = steps.flatMap((one) => (typeof one === 'number' ? [] : [one]));

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { analyze } from '../../../../core/analysis/analyze';
 import { namedModes, refusalSentence, spaceOf } from '../../../../core/analysis/named-modes';
 import { builtDamping, shellDamping } from '../../../../core/analysis/field-damping';
-import { analyzeWhole } from '../../../../core/analysis/evaluator';
+import { analyzeWhole } from '../../../../core/analysis/slow-work';
 import { modeFrequencyHz } from '../../../../core/modes/shell-modes';
 import { finish } from '../../../../core/quantity/slices';
 import { shellField } from '../../../../core/response/field';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { allFindings, settledRoom } from '../../../../core/analysis/all-findings';
-import { analyzeWhole, Evaluator, resultKey } from '../../../../core/analysis/evaluator';
+import { Evaluator, resultKey } from '../../../../core/analysis/evaluator';
+import { analyzeWhole, wholeEvaluator } from '../../../../core/analysis/slow-work';
 import {
   RESULTS,
   type AnswerOf,
@@ -17,7 +18,7 @@ const copied = <T>(value: T): T => structuredClone(value);
 
 /** The findings as the window comes by them: slow results one by one from another evaluator. */
 function inTheWindow(project: Project, units: LengthUnits): readonly Finding[] {
-  const [window, worker] = [new Evaluator(), new Evaluator()];
+  const [window, worker] = [new Evaluator(), wholeEvaluator()];
   const ask = <N extends SlowName>(name: N, request: RequestOf<N>): void => {
     const answer = worker.finish(name, copied(project), copied(request));
     const { sent } = RESULTS[name] as { readonly sent?: (whole: AnswerOf<N>) => AnswerOf<N> };

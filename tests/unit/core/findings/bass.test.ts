@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { seatResponses } from '../../../../core/analysis/seat-response';
 import { searchPlaces } from '../../../../core/analysis/subwoofer-search';
-import { analyzeWhole } from '../../../../core/analysis/evaluator';
+import { analyzeWhole } from '../../../../core/analysis/slow-work';
 import { asSubwoofers } from '../../../../core/bass/as-subwoofers';
 import type { SeatFigures } from '../../../../core/bass/seat-figures';
 import {

@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { analyzeWhole } from '../../../../core/analysis/evaluator';
+import { analyzeWhole } from '../../../../core/analysis/slow-work';
 import { CONTRACT } from '../../../../core/report/contract';
 import { published } from '../../../../core/report/published';
 import type { Project } from '../../../../core/room/project';

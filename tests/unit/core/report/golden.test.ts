@@ -1,6 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { analyzeWhole } from '../../../../core/analysis/evaluator';
+import { analyzeWhole } from '../../../../core/analysis/slow-work';
 import type { LengthUnits } from '../../../../core/quantity/length';
 import { summary } from '../../../../core/report/summary';
 import { tables } from '../../../../core/report/tables';

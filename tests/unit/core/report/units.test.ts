@@ -5,7 +5,7 @@ import { startingDesigns } from '../../../../core/absorbers/design';
 import { designFaults } from '../../../../core/absorbers/design-faults';
 import { designName } from '../../../../core/absorbers/design-name';
 import type { Analysis } from '../../../../core/analysis/analyze';
-import { analyzeWhole } from '../../../../core/analysis/evaluator';
+import { analyzeWhole } from '../../../../core/analysis/slow-work';
 import { placeSpeakers } from '../../../../core/placing/placer';
 import type { LengthUnits } from '../../../../core/quantity/length';
 import { finish } from '../../../../core/quantity/slices';
