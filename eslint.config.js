@@ -70,9 +70,15 @@ const floorZones = [
  */
 const KERNELS = [
   'core/room-modes/*.ts',
-  ...['room-modes-tail', 'shell-tail', 'path', 'pressure-plane', 'field', 'modes-behind'].map(
-    (name) => `core/response/${name}.ts`,
-  ),
+  ...[
+    'room-modes-tail',
+    'shell-tail',
+    'path',
+    'pressure-plane',
+    'field',
+    'modes-behind',
+    'contour',
+  ].map((name) => `core/response/${name}.ts`),
   ...['transfer', 'cost', 'frequency-order', 'every-set', 'descent', 'smooth-tail'].map(
     (name) => `core/bass/${name}.ts`,
   ),

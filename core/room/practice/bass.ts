@@ -1,7 +1,6 @@
 /** Subwoofers: their boxes, how they are driven, and how the bass at the seats is judged. */
 
 import type { Figure } from './figure';
-import {} from './practice';
 
 export const BASS = {
   'usual-subwoofer': {
