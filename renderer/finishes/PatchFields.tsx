@@ -189,7 +189,6 @@ function DoorFields({
       {swing === 'slides' ? null : (
         <SelectField
           label="Hinges"
-          title="Seen from within the room"
           value={hingeOf(room, patch)}
           groups={[
             {

@@ -1,6 +1,7 @@
-/** A few figures with their names; a name that is a word of the trade explains itself on a press. */
+/** A few figures with their names; a press on a name explains the word of the trade, or tells the source. */
 
 import type { ReactElement } from 'react';
+import { Source } from '../kit/Note';
 import { Term } from './Term';
 import type { TermId } from './terms';
 
@@ -13,8 +14,14 @@ export function Figures({ rows }: FiguresProps): ReactElement {
   return (
     <dl className="figures">
       {rows.map(([name, value, source, term]) => (
-        <div key={name} title={term === undefined ? source : undefined}>
-          <dt>{term === undefined ? name : <Term id={term}>{name}</Term>}</dt>
+        <div key={name}>
+          <dt>
+            {term === undefined ? (
+              <Source of={name}>{source}</Source>
+            ) : (
+              <Term id={term}>{name}</Term>
+            )}
+          </dt>
           <dd>
             {value}
             <span className="for-readers">, {source}</span>

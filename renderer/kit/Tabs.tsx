@@ -21,7 +21,7 @@ const STEPS: Readonly<Record<string, number>> = {
 };
 
 /** Index of the tab that a key leads to from the one at `at`; null for a key that leads nowhere. */
-export function tabAfter(key: string, at: number, count: number): number | null {
+function tabAfter(key: string, at: number, count: number): number | null {
   if (key === 'Home') return 0;
   if (key === 'End') return count - 1;
   const step = STEPS[key];

@@ -40,3 +40,32 @@ describe.runIf(browserOrSkip())('charts by keyboard', () => {
     await page.waitForSelector('.paint-key');
   });
 });
+
+describe.runIf(browserOrSkip())('tabs by keyboard', () => {
+  const { open } = programWindows();
+
+  it('are walked by arrow keys, and one of them is a stop of the Tab key', async () => {
+    const { page } = await open();
+    await page.getByRole('button', { name: /^\d\s*Speakers/ }).click();
+    const tabs = page.getByRole('tablist', { name: 'Evidence for the speakers' });
+    const shown = async (): Promise<string> =>
+      page.getByRole('tabpanel').evaluate((panel) => {
+        const tab = document.getElementById(panel.getAttribute('aria-labelledby') ?? '');
+        return `${tab?.innerText}, ${tab === document.activeElement ? 'with' : 'without'} the focus`;
+      });
+    await tabs.getByRole('tab', { selected: true }).focus();
+    await page.keyboard.press('ArrowDown');
+    expect(await shown()).toBe('Seats, with the focus');
+    await page.getByRole('figure', { name: 'All channels at all seats' }).waitFor();
+    await page.keyboard.press('End');
+    expect(await shown()).toBe('Early, with the focus');
+    await page.keyboard.press('ArrowRight');
+    expect(await shown()).toBe('Angles, with the focus');
+    await page.keyboard.press('ArrowUp');
+    expect(await shown()).toBe('Early, with the focus');
+    await page.keyboard.press('Home');
+    await page.keyboard.press('Tab');
+    expect(await shown()).toBe('Angles, without the focus');
+    expect(await tabs.locator(':focus').count()).toBe(0);
+  });
+});

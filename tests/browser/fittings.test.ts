@@ -9,7 +9,7 @@ describe.runIf(browserOrSkip())('fittings, in the window', () => {
     const { page } = await open();
     await page.getByRole('button', { name: /Fittings/ }).click();
     await page.getByRole('button', { name: 'Soffit left', exact: true }).click();
-    await page.getByRole('button', { name: 'Areas', exact: true }).click();
+    await page.getByRole('tab', { name: 'Areas', exact: true }).click();
     const areas = page.getByRole('figure', { name: 'Exposed areas' });
     // 4.2 x 6.4 x 2.4 m less 0.6 x 6.4 x 0.3 m is 63.36 m3.
     expect(await areas.innerText()).toContain('around 63.4 m³');

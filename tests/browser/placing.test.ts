@@ -75,7 +75,7 @@ describe.runIf(browserOrSkip())('loudspeakers on surfaces, in the window', () =>
     expect(await page.getByRole('figure', { name: 'Loudspeaker figures' }).innerText()).toMatch(
       /60 to 150°/,
     );
-    await page.getByRole('button', { name: 'Seats', exact: true }).click();
+    await page.getByRole('tab', { name: 'Seats', exact: true }).click();
     const seats = page.getByRole('figure', { name: 'All channels at all seats' });
     expect(await seats.locator('thead th').allInnerTexts()).toContain('R2 S3');
     expect(await seats.locator('tbody tr').count()).toBe(8);

@@ -7,7 +7,7 @@ describe.runIf(browserOrSkip())('proportions, in the window', () => {
 
   it('makes the map in the worker and shows every criterion with its verdict', async () => {
     const { page } = await open();
-    await page.getByRole('button', { name: 'Proportions' }).click();
+    await page.getByRole('tab', { name: 'Proportions' }).click();
     await page.getByText(/here \d+ Hz uneven/).waitFor();
     const criteria = page.getByRole('figure', { name: 'Criteria on size and proportions' });
     expect(await criteria.getByRole('listitem').count()).toBe(11);
@@ -17,7 +17,7 @@ describe.runIf(browserOrSkip())('proportions, in the window', () => {
 
   it('drags the room on the map, and the room follows in the same step', async () => {
     const { page } = await open();
-    await page.getByRole('button', { name: 'Proportions' }).click();
+    await page.getByRole('tab', { name: 'Proportions' }).click();
     await page.getByText(/here \d+ Hz uneven/).waitFor();
     const ring = await page.locator('.map-ring').boundingBox();
     if (!ring) throw new Error('no ring');
@@ -37,7 +37,7 @@ describe.runIf(browserOrSkip())('proportions, in the window', () => {
 
   it('never leaves the bay, however far the ring is dragged', async () => {
     const { page } = await open();
-    await page.getByRole('button', { name: 'Proportions' }).click();
+    await page.getByRole('tab', { name: 'Proportions' }).click();
     const ring = await page.locator('.map-ring').boundingBox();
     if (!ring) throw new Error('no ring');
     await page.mouse.move(ring.x + 7, ring.y + 7);

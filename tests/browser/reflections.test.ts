@@ -10,7 +10,7 @@ describe.runIf(browserOrSkip())('reflections of the loudspeakers, in the window'
   async function evidence(tab: string): Promise<Page> {
     const { page } = await open();
     await page.getByRole('button', { name: /Speakers/ }).click();
-    await page.getByRole('button', { name: tab, exact: true }).click();
+    await page.getByRole('tab', { name: tab, exact: true }).click();
     return page;
   }
 
@@ -114,7 +114,7 @@ describe.runIf(browserOrSkip())('reflections of the loudspeakers, in the window'
       await expect.poll(() => plate.textContent()).toBe('ceiling −2.1 dB');
       await page.mouse.move(4, 400);
       await expect.poll(() => plate.textContent()).toBe('right wall −6.0 dB');
-      await page.getByRole('button', { name: 'Angles', exact: true }).click();
+      await page.getByRole('tab', { name: 'Angles', exact: true }).click();
       expect(await plate.count()).toBe(0);
     });
 

@@ -1,6 +1,7 @@
 /** One of many, by name; groups are optional. */
 
 import { useId, type ReactElement } from 'react';
+import { Source } from '../Note';
 
 export interface SelectGroup {
   /** Heading of the group; empty for options that stand alone. */
@@ -13,17 +14,28 @@ export interface SelectFieldProps {
   readonly value: string;
   readonly groups: readonly SelectGroup[];
   readonly onChange: (value: string) => void;
-  /** Where the present choice comes from; shown on hover. */
-  readonly title?: string | undefined;
+  /** Where the figures of the present choice come from; the name of the field tells it then. */
+  readonly source?: string | undefined;
 }
 
 export function SelectField(props: SelectFieldProps): ReactElement {
-  const { label, value, groups, onChange, title } = props;
+  const { label, value, groups, onChange, source } = props;
   const id = useId();
   return (
-    <div className="select" title={title}>
-      <label htmlFor={id}>{label}</label>
-      <select id={id} value={value} onChange={(event) => onChange(event.currentTarget.value)}>
+    <div className="select">
+      {source === undefined ? (
+        <label htmlFor={id}>{label}</label>
+      ) : (
+        <span className="select-name">
+          <Source of={label}>{source}</Source>
+        </span>
+      )}
+      <select
+        id={id}
+        aria-label={source === undefined ? undefined : label}
+        value={value}
+        onChange={(event) => onChange(event.currentTarget.value)}
+      >
         {groups.map((group) => {
           const options = group.options.map((option) => (
             <option key={option.value} value={option.value}>

@@ -17,7 +17,7 @@ import { PlaceSearchFields } from './PlaceSearchFields';
 import { PlaceTable } from './PlaceTable';
 import { usePlaces } from './places-store';
 import { useBassEvidence } from './shown-evidence';
-import { EvidenceTabs } from '../../kit/controls/EvidenceTabs';
+import { Tabs } from '../../kit/Tabs';
 import { Failure } from '../../kit/controls/Failure';
 import { FoldGroup } from '../../kit/controls/FoldGroup';
 import { OwnBoxFields } from '../../kit/controls/BoxFields';
@@ -182,16 +182,15 @@ export function BassEvidence(): ReactElement {
   if (failure) return <Failure sentence={failure} again="Try again" onAgain={retry} />;
   if (!heard) return <p className="empty">The response at the seats is being computed.</p>;
   return (
-    <>
-      <EvidenceTabs
-        of="the bass"
-        tabs={[
-          { value: 'behind', title: 'Behind' },
-          { value: 'places', title: 'Places' },
-        ]}
-        shown={shown}
-        onShow={show}
-      />
+    <Tabs
+      of="the bass"
+      tabs={[
+        { value: 'behind', title: 'Behind' },
+        { value: 'places', title: 'Places' },
+      ]}
+      shown={shown}
+      onShow={show}
+    >
       <ResponseChart
         responses={heard.responses}
         isOfRoom={heard.isOfRoom}
@@ -208,6 +207,6 @@ export function BassEvidence(): ReactElement {
           seatName={lookedAt ? seatName(project, lookedAt) : ''}
         />
       )}
-    </>
+    </Tabs>
   );
 }

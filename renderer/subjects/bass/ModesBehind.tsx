@@ -6,7 +6,8 @@ import { useFineModes, useFineRequest } from '../../pressure/built-store';
 import { useResult } from '../../state/use-result';
 import { builtModeName, modeName } from '../../kit/chart/mode-name';
 import { signed } from '../../kit/chart/signed';
-import { scrollable } from '../../kit/controls/scrollable';
+import { Source } from '../../kit/Note';
+import { FactTable } from '../../kit/table/FactTable';
 
 const MOST = 5;
 /** Phases this near to a quarter turn neither add nor take away, degrees. */
@@ -34,45 +35,38 @@ export function ModesBehind(props: ModesBehindProps): ReactElement {
     return asBuilt ? builtModeName(asBuilt) : '';
   };
   return (
-    <figure className="chart" aria-label="Modes behind this frequency">
-      <figcaption>
-        {frequencyHz === null ? 'What is behind it' : `Behind ${frequencyHz.toFixed(1)} Hz`}
-        <span className="readout">{seatName}</span>
-      </figcaption>
-      <div className="table-box" {...scrollable('Modes at this frequency')}>
-        {found.length === 0 ? (
-          <p className="empty">
-            {frequencyHz === null
-              ? 'Press a peak or a dip in the chart: its modes are named here, and the drawing is painted with what all subwoofers make at that frequency.'
-              : 'Nothing is heard there: this seat, or every subwoofer, is outside the free space.'}
-          </p>
-        ) : (
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">mode</th>
-                <th scope="col">Hz</th>
-                <th scope="col">dB</th>
-                <th scope="col">here it</th>
-              </tr>
-            </thead>
-            <tbody>
-              {found.map(({ mode, frequencyHz: modeHz, size: strength, againstDeg }) => (
-                <tr key={mode}>
-                  <th scope="row" title={nameOf(mode)}>
-                    {nameOf(mode).replace(/ \(.*/, '')}
-                  </th>
-                  <td>{mode < 0 ? '' : modeHz.toFixed(1)}</td>
-                  <td>{signed(20 * Math.log10(strength))}</td>
-                  <td>{effect(againstDeg)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        )}
-      </div>
-    </figure>
+    <FactTable
+      title="Modes behind this frequency"
+      caption={frequencyHz === null ? 'What is behind it' : `Behind ${frequencyHz.toFixed(1)} Hz`}
+      readout={seatName}
+      scrolls="Modes at this frequency"
+      rows={found}
+      keyOf={({ mode }) => String(mode)}
+      columns={[
+        { key: 'mode', head: 'mode', cell: ({ mode }) => <ShortName name={nameOf(mode)} /> },
+        {
+          key: 'hz',
+          head: 'Hz',
+          cell: ({ mode, frequencyHz: modeHz }) => (mode < 0 ? '' : modeHz.toFixed(1)),
+        },
+        { key: 'level', head: 'dB', cell: ({ size }) => signed(20 * Math.log10(size)) },
+        { key: 'effect', head: 'here it', cell: ({ againstDeg }) => effect(againstDeg) },
+      ]}
+      empty={
+        <p className="empty">
+          {frequencyHz === null
+            ? 'Press a peak or a dip in the chart: its modes are named here, and the drawing is painted with what all subwoofers make at that frequency.'
+            : 'Nothing is heard there: this seat, or every subwoofer, is outside the free space.'}
+        </p>
+      }
+    />
   );
+}
+
+/** A mixed mode without its parts, which are in its note. */
+function ShortName({ name }: { readonly name: string }): ReactElement {
+  const short = name.replace(/ \(.*/, '');
+  return short === name ? <>{name}</> : <Source of={short}>{name}</Source>;
 }
 
 const effect = (againstDeg: number): string =>

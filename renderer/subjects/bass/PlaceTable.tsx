@@ -17,12 +17,12 @@ import { signed } from '../../kit/chart/signed';
 import { Progress } from '../../kit/controls/Progress';
 import { Term } from '../../glossary/Term';
 import { useProject, useSession } from '../../state/session';
-import { usePreview, previewRow } from '../../state/preview';
+import { usePreview, type Preview } from '../../state/preview';
 import { boxText } from './box-text';
 import { bandText } from './band-text';
 import { inTheWayText, placeText } from './place-text';
 import { holdsFor, usePlaces, usePlaceSearch, type FoundPlaces } from './places-store';
-import { scrollable } from '../../kit/controls/scrollable';
+import { FactTable } from '../../kit/table/FactTable';
 
 export function PlaceTable(): ReactElement {
   const start = usePlaces((store) => store.start);
@@ -34,25 +34,94 @@ export function PlaceTable(): ReactElement {
   const stale =
     answer !== null &&
     (!holdsFor(answer, project) || (answer.answer.of === 'shell' && fine !== null));
+  const units = useSession((session) => session.units);
+  const take = usePlaces((store) => store.take);
+  const { row: shown, show, end } = usePreview();
+  useEffect(() => end, [end, answer]);
+  const search = answer?.answer.search ?? null;
   return (
-    <figure className="chart" aria-label="Places for the subwoofers">
-      <figcaption>
-        Best places{answer ? `, ${bandText(answer.request.options.bandHz)}` : ''}
-        {share === null ? null : <Progress share={share} label="Trying places" onStop={stop} />}
-        <span className="readout">{share === null && answer ? proof(answer) : ''}</span>
-      </figcaption>
-      <div className="table-box" {...scrollable('Places found')}>
-        {failure ? <p className="complaint">{failure}</p> : null}
-        {stale ? <p className="hint">The room has changed since: search again.</p> : null}
-        {answer ? <MarksKey found={answer.answer} boxM={answer.request.options.boxM} /> : null}
-        {answer?.answer.search ? (
-          <FoundTable
-            answer={answer}
-            search={answer.answer.search}
-            project={project}
-            stale={stale}
-          />
-        ) : (
+    <FactTable
+      title="Places for the subwoofers"
+      caption={
+        <>
+          Best places{answer ? `, ${bandText(answer.request.options.bandHz)}` : ''}
+          {share === null ? null : <Progress share={share} label="Trying places" onStop={stop} />}
+        </>
+      }
+      readout={share === null && answer ? proof(answer) : ''}
+      scrolls="Places found"
+      tableClass="places"
+      note={
+        <>
+          {failure ? <p className="complaint">{failure}</p> : null}
+          {stale ? <p className="hint">The room has changed since: search again.</p> : null}
+          {answer ? <MarksKey found={answer.answer} boxM={answer.request.options.boxM} /> : null}
+        </>
+      }
+      firstRows={search?.present ? <PresentRow measures={search.present} /> : null}
+      rows={answer && search ? rowsOf(answer, search) : []}
+      keyOf={({ key }) => key}
+      {...(stale ? {} : { preview: (row: PlacesRow) => previewOf(row, project) })}
+      columns={[
+        {
+          key: 'where',
+          head: 'where',
+          cell: (row) => (
+            <button
+              type="button"
+              className="show-places"
+              disabled={stale}
+              aria-pressed={shown === row.key}
+              onClick={() => show(row.key, previewOf(row, project))}
+            >
+              {row.set.subwoofers.map((sub, n) => (
+                <span key={sub.place}>
+                  {placeText(row.places[n] ?? [0, 0, 0], project, row.boxM, units)}
+                  {driveText(sub)}
+                </span>
+              ))}
+              {row.set.equals.length === 0 ? null : (
+                <small>{row.set.equals.length} mirror images are as good</small>
+              )}
+            </button>
+          ),
+        },
+        {
+          key: 'spread',
+          head: <Term id="spatialVariance">spread dB</Term>,
+          cell: ({ set }) => spreadText(set.measures),
+        },
+        {
+          key: 'uneven',
+          head: <Term id="deviation">uneven dB</Term>,
+          cell: ({ set }) => set.measures.deviationDb.toFixed(1),
+        },
+        {
+          key: 'output',
+          head: <Term id="output">output dB</Term>,
+          cell: ({ set }) => signed(set.measures.outputDb),
+        },
+        {
+          key: 'use',
+          head: <span className="for-readers">put the subwoofers there</span>,
+          cell: ({ set, n }) => (
+            <button
+              type="button"
+              className="take-places"
+              disabled={stale}
+              aria-label={`Put the subwoofers at place ${n + 1}`}
+              onClick={() => {
+                end();
+                take(set.subwoofers);
+              }}
+            >
+              Use
+            </button>
+          ),
+        },
+      ]}
+      empty={
+        search ? undefined : (
           <p className="empty">
             {answer
               ? 'No place is free for a box of that size, or nobody sits in the room.'
@@ -63,11 +132,45 @@ export function PlaceTable(): ReactElement {
               </button>
             ) : null}
           </p>
-        )}
-      </div>
-    </figure>
+        )
+      }
+    />
   );
 }
+
+interface PlacesRow {
+  readonly key: string;
+  readonly n: number;
+  readonly set: SubwooferSearch['sets'][number];
+  readonly places: readonly Point[];
+  /** Width, length and height of the box that was looked for. */
+  readonly boxM: Point;
+}
+
+const rowsOf = (
+  {
+    answer: found,
+    request: {
+      options: { boxM },
+    },
+  }: FoundPlaces,
+  search: SubwooferSearch,
+): readonly PlacesRow[] =>
+  search.sets.map((set, n) => ({
+    key: `places-${n}`,
+    n,
+    set,
+    places: set.subwoofers.flatMap(({ place }): readonly Point[] => {
+      const at = found.places.allowed[place];
+      return at ? [at] : [];
+    }),
+    boxM,
+  }));
+
+const previewOf = ({ places, boxM }: PlacesRow, project: Project): Preview => ({
+  kind: 'subwoofers',
+  boxes: places.map((at) => boxOfSize(project, at, boxM)),
+});
 
 /** What the marks on the floor of the drawing mean, and to which point places are measured. */
 function MarksKey({
@@ -98,108 +201,21 @@ function MarksKey({
   );
 }
 
-function FoundTable(props: {
-  readonly answer: FoundPlaces;
-  readonly search: SubwooferSearch;
-  readonly project: Project;
-  /** No longer of this room: to read, not to take. */
-  readonly stale: boolean;
-}): ReactElement {
-  const { answer, search, project, stale } = props;
-  const units = useSession((session) => session.units);
-  const take = usePlaces((store) => store.take);
-  const { row: shown, show, end } = usePreview();
-  const { options } = answer.request;
-  const { allowed } = answer.answer.places;
-  useEffect(() => end, [end, answer]);
+/** What stood when the search began. */
+function PresentRow({ measures }: { readonly measures: SetMeasures }): ReactElement {
   return (
-    <table className="places">
-      <thead>
-        <tr>
-          <th scope="col">where</th>
-          <th scope="col">
-            <Term id="spatialVariance">spread dB</Term>
-          </th>
-          <th scope="col">
-            <Term id="deviation">uneven dB</Term>
-          </th>
-          <th scope="col">
-            <Term id="output">output dB</Term>
-          </th>
-          <th scope="col">
-            <span className="for-readers">put the subwoofers there</span>
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {search.present ? (
-          <tr className="chosen">
-            <th scope="row">before the search</th>
-            <Measures of={search.present} />
-            <td />
-          </tr>
-        ) : null}
-        {search.sets.map(({ subwoofers, measures, equals }, n) => {
-          const places = subwoofers.flatMap(({ place }): readonly Point[] => {
-            const at = allowed[place];
-            return at ? [at] : [];
-          });
-          const boxes = places.map((at) => boxOfSize(project, at, options.boxM));
-          const preview = { kind: 'subwoofers', boxes } as const;
-          const row = `places-${n}`;
-          return (
-            <tr key={n} {...(stale ? {} : previewRow(row, preview))}>
-              <th scope="row">
-                <button
-                  type="button"
-                  className="show-places"
-                  disabled={stale}
-                  aria-pressed={shown === row}
-                  title={
-                    equals.length > 0 ? `${equals.length} mirror images are as good` : undefined
-                  }
-                  onClick={() => show(row, preview)}
-                >
-                  {subwoofers.map((sub, m) => (
-                    <span key={sub.place}>
-                      {placeText(places[m] ?? [0, 0, 0], project, options.boxM, units)}
-                      {driveText(sub)}
-                    </span>
-                  ))}
-                </button>
-              </th>
-              <Measures of={measures} />
-              <td>
-                <button
-                  type="button"
-                  className="take-places"
-                  disabled={stale}
-                  aria-label={`Put the subwoofers at place ${n + 1}`}
-                  onClick={() => {
-                    end();
-                    take(subwoofers);
-                  }}
-                >
-                  Use
-                </button>
-              </td>
-            </tr>
-          );
-        })}
-      </tbody>
-    </table>
+    <tr className="chosen">
+      <th scope="row">before the search</th>
+      <td>{spreadText(measures)}</td>
+      <td>{measures.deviationDb.toFixed(1)}</td>
+      <td>{signed(measures.outputDb)}</td>
+      <td />
+    </tr>
   );
 }
 
-function Measures({ of }: { readonly of: SetMeasures }): ReactElement {
-  return (
-    <>
-      <td>{Math.sqrt(of.meanSpatialVarianceDb2).toFixed(1)}</td>
-      <td>{of.deviationDb.toFixed(1)}</td>
-      <td>{signed(of.outputDb)}</td>
-    </>
-  );
-}
+const spreadText = ({ meanSpatialVarianceDb2 }: SetMeasures): string =>
+  Math.sqrt(meanSpatialVarianceDb2).toFixed(1);
 
 function driveText({ delayMs = 0, levelDb = 0 }: Driven): string {
   const parts = [

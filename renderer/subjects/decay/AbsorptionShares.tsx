@@ -8,6 +8,8 @@ import { faceName } from '../../../core/room/faces';
 import { finishLookup, finishName } from '../../../core/room/finishes';
 import { measuresIn, type Measures } from '../../../core/quantity/measures';
 import type { Project } from '../../../core/room/project';
+import { Figure } from '../../kit/Figure';
+import { Source } from '../../kit/Note';
 import { useSession } from '../../state/session';
 
 export interface AbsorptionSharesProps {
@@ -22,8 +24,9 @@ export function AbsorptionShares({ band, project, onChoose }: AbsorptionSharesPr
   const total = rows.reduce((sum, row) => sum + (row.areaM2 ?? 0), 0);
   const most = Math.max(0.001, ...rows.map((row) => row.areaM2 ?? 0));
   return (
-    <figure className="chart" aria-label={`Absorption at ${band.hz} Hz`}>
-      <figcaption>
+    <Figure
+      title={`Absorption at ${band.hz} Hz`}
+      caption={
         <label>
           <span>What absorbs at </span>
           <select
@@ -41,14 +44,17 @@ export function AbsorptionShares({ band, project, onChoose }: AbsorptionSharesPr
             ))}
           </select>
         </label>
-        <span className="readout">{measures.area(total)}</span>
-      </figcaption>
+      }
+      readout={measures.area(total)}
+    >
       <ol className="shares" tabIndex={0} aria-label="What absorbs">
         {rows.map((row) => (
-          <li key={row.key} title={row.title}>
+          <li key={row.key}>
             <span className="share-what">
               {row.what}
-              <small>{row.detail}</small>
+              <small>
+                <Source of={row.detail}>{row.source}</Source>
+              </small>
             </span>
             <svg className="share-bar" height="8" preserveAspectRatio="none" viewBox="0 0 100 8">
               <rect width={((row.areaM2 ?? 0) / most) * 100} height="8" />
@@ -59,7 +65,7 @@ export function AbsorptionShares({ band, project, onChoose }: AbsorptionSharesPr
           </li>
         ))}
       </ol>
-    </figure>
+    </Figure>
   );
 }
 
@@ -67,7 +73,8 @@ interface Share {
   readonly key: string;
   readonly what: string;
   readonly detail: string;
-  readonly title: string;
+  /** Where its share comes from. */
+  readonly source: string;
   readonly areaM2: number | null;
 }
 
@@ -80,7 +87,7 @@ function shares(band: DecayBand, project: Project, measures: Measures): readonly
       key: `${surface.face}|${surface.patch ?? ''}`,
       what: surface.patch ? `${faceName(surface.face)}, ${surface.patch}` : faceName(surface.face),
       detail: name,
-      title: `${name}: ${measures.area(surface.areaM2)} of ${surface.coefficient ?? 'no figure'}`,
+      source: `${name}: ${measures.area(surface.areaM2)} of ${surface.coefficient ?? 'no figure'}`,
       areaM2: surface.coefficient === null ? null : surface.areaM2 * surface.coefficient,
     };
   });
@@ -90,7 +97,7 @@ function shares(band: DecayBand, project: Project, measures: Measures): readonly
       key: `object|${object.id}`,
       what: `${object.count} ×`,
       detail: name,
-      title: `${name}: ${itemOf(object.item)?.source ?? ''}`,
+      source: `${name}: ${itemOf(object.item)?.source ?? ''}`,
       areaM2: object.areaM2,
     };
   });
@@ -98,7 +105,7 @@ function shares(band: DecayBand, project: Project, measures: Measures): readonly
     key: 'air',
     what: 'air',
     detail: 'ISO 9613-1',
-    title: '4mV, ISO 9613-1',
+    source: '4mV, ISO 9613-1',
     areaM2: band.airAbsorptionM2,
   };
   return [...surfaces, ...objects, air].sort((a, b) => (b.areaM2 ?? -1) - (a.areaM2 ?? -1));

@@ -86,7 +86,7 @@ function ObjectFields(props: {
       <SelectField
         label={`Group ${number}`}
         value={object.item}
-        title={
+        source={
           item &&
           `${item.source}; ${item.howKnown === 'memory' ? 'from memory' : 'read in a transcription of it'}. At 500 Hz ${at500 === undefined ? 'no figure' : measures.area(at500)} each.`
         }

@@ -63,7 +63,7 @@ function ClothFields({ design }: { readonly design: ClothedDesign }): ReactEleme
       <SelectField
         label={design.kind === 'porous' ? 'Cloth' : 'Fleece behind'}
         value={clothResistance === null ? NONE : (cloth?.id ?? OWN)}
-        title={cloth?.source}
+        source={cloth?.source}
         groups={CLOTH_GROUPS}
         onChange={choose}
       />

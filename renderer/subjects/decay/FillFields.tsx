@@ -103,7 +103,7 @@ function LayerFields({ index, layer, design }: LayerFieldsProps): ReactElement {
       <SelectField
         label={several ? (index === 0 ? 'Front layer' : 'Back layer') : 'Material'}
         value={material?.id ?? OWN}
-        title={material?.source}
+        source={material?.source}
         groups={MATERIAL_GROUPS}
         onChange={(id) => setMaterial(index, id === OWN ? null : id)}
       />

@@ -9,7 +9,7 @@ import { BuiltTable } from './BuiltTable';
 import { ModeLanes } from '../../pressure/ModeLanes';
 import { SurfaceTable } from './SurfaceTable';
 import { Choice } from '../../kit/controls/Choice';
-import { EvidenceTabs } from '../../kit/controls/EvidenceTabs';
+import { Tabs } from '../../kit/Tabs';
 import { LengthField } from '../../kit/controls/LengthField';
 import { MODE_LIMITS_HZ } from '../../../core/analysis/results';
 import { useResult } from '../../state/use-result';
@@ -141,18 +141,17 @@ type Evidence = 'modes' | 'faces';
 export function FittingsEvidence(): ReactElement {
   const [shown, show] = useShown<Evidence>('fittings', 'modes');
   return (
-    <>
-      <EvidenceTabs
-        of="the fittings"
-        tabs={[
-          { value: 'modes', title: 'Modes' },
-          { value: 'faces', title: 'Areas' },
-        ]}
-        shown={shown}
-        onShow={show}
-      />
+    <Tabs
+      of="the fittings"
+      tabs={[
+        { value: 'modes', title: 'Modes' },
+        { value: 'faces', title: 'Areas' },
+      ]}
+      shown={shown}
+      onShow={show}
+    >
       {shown === 'modes' ? <BuiltEvidence /> : <SurfaceTable />}
-    </>
+    </Tabs>
   );
 }
 

@@ -5,7 +5,7 @@ import { measuresIn } from '../../../core/quantity/measures';
 import { faceName } from '../../../core/room/faces';
 import { finishLookup, finishName } from '../../../core/room/finishes';
 import { useAnalysis, useProject, useSession } from '../../state/session';
-import { scrollable } from '../../kit/controls/scrollable';
+import { FactTable } from '../../kit/table/FactTable';
 
 export function SurfaceTable(): ReactElement {
   const project = useProject();
@@ -17,29 +17,27 @@ export function SurfaceTable(): ReactElement {
     return finish ? finishName(finish, measures.units) : id;
   };
   return (
-    <figure className="chart" aria-label="Exposed areas">
-      <figcaption>
-        Exposed areas
-        <span className="readout">
-          {measures.area(geometry.surfaceM2)} around {measures.volume(geometry.volumeM3)}
-        </span>
-      </figcaption>
-      <div className="table-box" {...scrollable('Surfaces')}>
-        <table>
-          <tbody>
-            {geometry.surfaces.map((surface) => (
-              <tr key={`${surface.face}|${surface.patch ?? ''}`}>
-                <th scope="row" className="surface-name">
-                  {faceName(surface.face)}
-                  {surface.patch === null ? '' : `, ${surface.patch}`}
-                  <small>{nameOf(surface.finish)}</small>
-                </th>
-                <td>{measures.area(surface.areaM2)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
-    </figure>
+    <FactTable
+      title="Exposed areas"
+      caption="Exposed areas"
+      readout={`${measures.area(geometry.surfaceM2)} around ${measures.volume(geometry.volumeM3)}`}
+      scrolls="Surfaces"
+      rows={geometry.surfaces}
+      keyOf={({ face, patch }) => `${face}|${patch ?? ''}`}
+      columns={[
+        {
+          key: 'face',
+          cell: ({ face, patch, finish }) => (
+            <>
+              {faceName(face)}
+              {patch === null ? '' : `, ${patch}`}
+              <small>{nameOf(finish)}</small>
+            </>
+          ),
+          cellClass: () => 'surface-name',
+        },
+        { key: 'area', cell: ({ areaM2 }) => measures.area(areaM2) },
+      ]}
+    />
   );
 }

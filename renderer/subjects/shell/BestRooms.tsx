@@ -3,14 +3,14 @@
 import { useEffect, type ReactElement } from 'react';
 import { formatLength, type LengthUnits } from '../../../core/quantity/length';
 import { measuresIn } from '../../../core/quantity/measures';
+import type { FoundRoom } from '../../../core/proportions/search';
 import type { ShellSize } from '../../../core/room/project';
-import { isSame } from '../../../core/room/same';
-import { previewRow, usePreview } from '../../state/preview';
+import { usePreview, type Preview } from '../../state/preview';
 import { useProject, useSession } from '../../state/session';
 import { Failure } from '../../kit/controls/Failure';
 import { Progress } from '../../kit/controls/Progress';
 import { useBaySearch, useProportions } from './proportions-store';
-import { scrollable } from '../../kit/controls/scrollable';
+import { FactTable } from '../../kit/table/FactTable';
 import { Term } from '../../glossary/Term';
 
 /** `3.85 × 6.00 × 2.26 m`, or feet and inches. */
@@ -32,102 +32,98 @@ export function BestRooms(): ReactElement {
   const change = useSession((session) => session.change);
   const { row: shown, show, end } = usePreview();
   useEffect(() => end, [end, answered]);
+  const previewOf = (room: FoundRoom): Preview => ({ kind: 'size', size: room.size });
+  const rooms = found?.rooms ?? [];
   return (
-    <figure className="chart" aria-label="Evenest rooms in the bay">
-      <figcaption>
-        Evenest rooms in the bay
-        {answered ? (
-          <span className="readout">
-            {answered.answer.tried.toLocaleString('en')} tried in {(answered.ms / 1000).toFixed(1)}{' '}
-            s
-          </span>
-        ) : null}
-      </figcaption>
-      <div className="table-box" {...scrollable('Rooms found')}>
-        {state.kind === 'idle' ? (
-          <p className="empty">
-            The search tries every size that the bay allows, on the carpenter’s step.
-            <button type="button" onClick={start}>
-              Find the evenest rooms
-            </button>
-          </p>
-        ) : null}
-        {state.kind === 'running' ? (
-          <p className="empty">
-            <Progress share={state.share} label="Trying rooms" onStop={stopAndKeep} />{' '}
-            {percent(state.share)}
-          </p>
-        ) : null}
-        {state.kind === 'failed' ? (
-          <Failure sentence={state.sentence} again="Try again" onAgain={start} />
-        ) : null}
-        {found && found.share < 1 ? (
-          <p className="empty">
-            The search was stopped at {percent(found.share)}
-            {found.rooms.length > 0
-              ? ': these are the best of the narrower rooms. Wider ones were not tried.'
-              : ', before a room was found that has as much floor as is asked for.'}
-            <button type="button" onClick={start}>
-              Search anew
-            </button>
-          </p>
-        ) : null}
-        {found?.share === 1 && found.rooms.length === 0 ? (
-          <p className="empty">
-            No room in the bay has that much floor. Ask for less floor, or make the bay larger.
-          </p>
-        ) : null}
-        {found && found.rooms.length > 0 ? (
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">width × length × height</th>
-                <th scope="col">floor</th>
-                <th scope="col">
-                  <Term id="unevenness">uneven</Term>
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {found.rooms.map((room) => {
-                const preview = { kind: 'size', size: room.size } as const;
-                const row = `room-${Object.values(room.size).join('|')}`;
-                return (
-                  <tr
-                    key={row}
-                    className={isSame(room.size, size) ? 'chosen' : undefined}
-                    {...previewRow(row, preview)}
-                  >
-                    <th scope="row">
-                      <button
-                        type="button"
-                        className="show-room"
-                        aria-pressed={shown === row}
-                        onClick={() => show(row, preview)}
-                      >
-                        {sizeText(room.size, units)}
-                      </button>{' '}
-                      <button
-                        type="button"
-                        className="take-room"
-                        aria-label={`Make the room ${sizeText(room.size, units)}`}
-                        onClick={() => {
-                          end();
-                          change({ kind: 'size', size: room.size });
-                        }}
-                      >
-                        Use
-                      </button>
-                    </th>
-                    <td>{measuresIn(units).area(room.floorM2)}</td>
-                    <td>{room.unevennessHz.toFixed(0)} Hz</td>
-                  </tr>
-                );
-              })}
-            </tbody>
-          </table>
-        ) : null}
-      </div>
-    </figure>
+    <FactTable
+      title="Evenest rooms in the bay"
+      caption="Evenest rooms in the bay"
+      readout={
+        answered
+          ? `${answered.answer.tried.toLocaleString('en')} tried in ${(answered.ms / 1000).toFixed(1)} s`
+          : undefined
+      }
+      scrolls="Rooms found"
+      note={
+        <>
+          {state.kind === 'idle' ? (
+            <p className="empty">
+              The search tries every size that the bay allows, on the carpenter’s step.
+              <button type="button" onClick={start}>
+                Find the evenest rooms
+              </button>
+            </p>
+          ) : null}
+          {state.kind === 'running' ? (
+            <p className="empty">
+              <Progress share={state.share} label="Trying rooms" onStop={stopAndKeep} />{' '}
+              {percent(state.share)}
+            </p>
+          ) : null}
+          {state.kind === 'failed' ? (
+            <Failure sentence={state.sentence} again="Try again" onAgain={start} />
+          ) : null}
+          {found && found.share < 1 ? (
+            <p className="empty">
+              The search was stopped at {percent(found.share)}
+              {found.rooms.length > 0
+                ? ': these are the best of the narrower rooms. Wider ones were not tried.'
+                : ', before a room was found that has as much floor as is asked for.'}
+              <button type="button" onClick={start}>
+                Search anew
+              </button>
+            </p>
+          ) : null}
+          {found?.share === 1 && found.rooms.length === 0 ? (
+            <p className="empty">
+              No room in the bay has that much floor. Ask for less floor, or make the bay larger.
+            </p>
+          ) : null}
+        </>
+      }
+      rows={rooms}
+      keyOf={rowOf}
+      chosen={rooms.map(rowOf).find((row) => row === rowOf({ size })) ?? null}
+      preview={previewOf}
+      columns={[
+        {
+          key: 'size',
+          head: 'width × length × height',
+          cell: (room) => (
+            <>
+              <button
+                type="button"
+                className="show-room"
+                aria-pressed={shown === rowOf(room)}
+                onClick={() => show(rowOf(room), previewOf(room))}
+              >
+                {sizeText(room.size, units)}
+              </button>{' '}
+              <button
+                type="button"
+                className="take-room"
+                aria-label={`Make the room ${sizeText(room.size, units)}`}
+                onClick={() => {
+                  end();
+                  change({ kind: 'size', size: room.size });
+                }}
+              >
+                Use
+              </button>
+            </>
+          ),
+        },
+        { key: 'floor', head: 'floor', cell: ({ floorM2 }) => measuresIn(units).area(floorM2) },
+        {
+          key: 'uneven',
+          head: <Term id="unevenness">uneven</Term>,
+          cell: ({ unevennessHz }) => `${unevennessHz.toFixed(0)} Hz`,
+        },
+      ]}
+      empty={null}
+    />
   );
 }
+
+const rowOf = ({ size }: { readonly size: ShellSize }): string =>
+  `room-${size.width}|${size.length}|${size.height}`;

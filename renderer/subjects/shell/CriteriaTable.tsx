@@ -4,22 +4,23 @@ import type { ReactElement } from 'react';
 import { CRITERIA, type Criterion } from '../../../core/proportions/criteria';
 import { useAnalysis } from '../../state/session';
 import { Term } from '../../glossary/Term';
+import { Figure } from '../../kit/Figure';
 import type { TermId } from '../../glossary/terms';
 
 export function CriteriaTable(): ReactElement {
   const { spacing } = useAnalysis().modes;
   return (
-    <figure className="chart" aria-label="Criteria on size and proportions">
-      <figcaption>
-        Criteria
-        <span className="readout">they disagree; unevenness ranks the search</span>
-      </figcaption>
+    <Figure
+      title="Criteria on size and proportions"
+      caption="Criteria"
+      readout="they disagree; unevenness ranks the search"
+    >
       <ul className="criteria" tabIndex={0} aria-label="Criteria">
         {CRITERIA.map((name) => (
           <CriterionLine key={name} criterion={spacing[name]} term={TERM_OF[name]} />
         ))}
       </ul>
-    </figure>
+    </Figure>
   );
 }
 

@@ -6,7 +6,7 @@ import { SIZE_LIMITS_M } from '../../../core/room/limits';
 import { SIDES } from '../../../core/room/project';
 import { ModeLanes } from '../../pressure/ModeLanes';
 import { ThirdOctaves } from './ThirdOctaves';
-import { EvidenceTabs } from '../../kit/controls/EvidenceTabs';
+import { Tabs } from '../../kit/Tabs';
 import { LengthField } from '../../kit/controls/LengthField';
 import { FigureWithUnit } from '../../kit/controls/FigureWithUnit';
 import { NumberField } from '../../kit/controls/NumberField';
@@ -93,16 +93,15 @@ export function ShellInputs(): ReactElement {
 export function ShellEvidence(): ReactElement {
   const [shown, show] = useShown<'modes' | 'proportions'>('shell', 'modes');
   return (
-    <>
-      <EvidenceTabs
-        of="the shell"
-        tabs={[
-          { value: 'modes', title: 'Modes' },
-          { value: 'proportions', title: 'Proportions' },
-        ]}
-        shown={shown}
-        onShow={show}
-      />
+    <Tabs
+      of="the shell"
+      tabs={[
+        { value: 'modes', title: 'Modes' },
+        { value: 'proportions', title: 'Proportions' },
+      ]}
+      shown={shown}
+      onShow={show}
+    >
       {shown === 'proportions' ? (
         <>
           <ProportionMapChart />
@@ -112,7 +111,7 @@ export function ShellEvidence(): ReactElement {
       ) : (
         <ModesEvidence />
       )}
-    </>
+    </Tabs>
   );
 }
 

@@ -1,13 +1,14 @@
 /** First reflections face by face, and for the chosen one what brings it under the limit. */
 
-import { useEffect, useRef, type ReactElement, type ReactNode } from 'react';
+import type { ReactElement, ReactNode } from 'react';
 import { bandName } from '../../../core/quantity/bands';
 import { faceName } from '../../../core/room/faces';
 import type { SeatReflection } from '../../../core/reflections/early-at-seat';
 import { EARLY_LIMIT, EARLY_LIMIT_SOURCE } from '../../../core/reflections/early-limit';
 import { levelText } from './early-reflections';
 import { FaceMark } from './FaceMark';
-import { scrollable } from '../../kit/controls/scrollable';
+import { Source } from '../../kit/Note';
+import { FactTable } from '../../kit/table/FactTable';
 
 export interface EarlyTableProps {
   /** Whose sound, and where it is heard. */
@@ -26,100 +27,75 @@ export interface EarlyTableProps {
 export function EarlyTable(props: EarlyTableProps): ReactElement {
   const { of, seat, reflections, leftOut, face, onChoose, onPoint, remedy } = props;
   return (
-    <figure className="chart face-table" aria-label="First reflections by face">
-      <figcaption>
-        <span title={EARLY_LIMIT_SOURCE}>Face by face</span>
-        <span className="readout">{of}</span>
-        {seat}
-      </figcaption>
-      <div className="table-box" {...scrollable('Early reflections')}>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">face</th>
-              <th scope="col" title="Later than the direct sound">
-                delay
-              </th>
-              <th
-                scope="col"
-                title="Of its loudest octave from 1 to 8 kHz, against the direct sound"
-              >
-                level
-              </th>
-              <th scope="col" title="The octave in which it is loudest">
-                at
-              </th>
-              <th
-                scope="col"
-                title={`Over ${levelText(EARLY_LIMIT.levelDb)} within ${EARLY_LIMIT.withinMs} ms`}
-              >
-                over by
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {reflections.map((reflection) => (
-              <EarlyRows
-                key={reflection.hit.face}
-                reflection={reflection}
-                chosen={reflection.hit.face === face}
-                onChoose={() => onChoose(reflection.hit.face)}
-                onPoint={onPoint}
-                remedy={remedy}
-              />
-            ))}
-            {leftOut > 0 ? (
-              <tr className="left-out">
-                <td colSpan={5}>
-                  {leftOut} more {leftOut === 1 ? 'is' : 'are'} not judged: behind the box, the wall
-                  it is set into, or a face without a figure.
-                </td>
-              </tr>
-            ) : null}
-          </tbody>
-        </table>
-      </div>
-    </figure>
-  );
-}
-
-function EarlyRows(props: {
-  readonly reflection: SeatReflection;
-  readonly chosen: boolean;
-  readonly onChoose: () => void;
-  readonly onPoint: (face: string | null) => void;
-  readonly remedy: ReactNode;
-}): ReactElement {
-  const { reflection, chosen, onChoose, onPoint, remedy } = props;
-  const { hit, path, levelDb, octaveHz, overDb } = reflection;
-  const more = useRef<HTMLTableRowElement>(null);
-  useEffect(() => {
-    if (chosen) more.current?.scrollIntoView({ block: 'nearest' });
-  }, [chosen]);
-  return (
-    <>
-      <tr
-        className={chosen ? 'chosen' : undefined}
-        onClick={onChoose}
-        onPointerEnter={() => onPoint(hit.face)}
-        onPointerLeave={() => onPoint(null)}
-      >
-        <th scope="row">
-          <button type="button" aria-expanded={chosen} onClick={onChoose}>
-            <FaceMark kind={overDb > 0 ? 'over' : 'within'} /> {faceName(hit.face)}
-          </button>
-        </th>
-        <td>{path.delayMs.toFixed(1)} ms</td>
-        <td>{levelText(levelDb)}</td>
-        <td>{bandName(octaveHz)}</td>
-        <td className={overDb > 0 ? 'outside' : undefined}>{overText(reflection)}</td>
-      </tr>
-      {chosen ? (
-        <tr className="chosen more" ref={more}>
-          <td colSpan={5}>{remedy}</td>
-        </tr>
-      ) : null}
-    </>
+    <FactTable
+      className="face-table"
+      title="First reflections by face"
+      readout={of}
+      caption={
+        <>
+          <Source of="Face by face">{EARLY_LIMIT_SOURCE}</Source>
+          {seat}
+        </>
+      }
+      scrolls="Early reflections"
+      rows={reflections}
+      keyOf={({ hit }) => hit.face}
+      chosen={face}
+      onChoose={({ hit }) => onChoose(hit.face)}
+      pressRow
+      onPointRow={(row) => onPoint(row?.hit.face ?? null)}
+      more={() => remedy}
+      columns={[
+        {
+          key: 'face',
+          head: 'face',
+          cell: ({ hit, overDb }) => (
+            <>
+              <FaceMark kind={overDb > 0 ? 'over' : 'within'} /> {faceName(hit.face)}
+            </>
+          ),
+        },
+        {
+          key: 'delay',
+          head: <Source of="delay">Later than the direct sound.</Source>,
+          cell: ({ path }) => `${path.delayMs.toFixed(1)} ms`,
+        },
+        {
+          key: 'level',
+          head: (
+            <Source of="level">
+              Of its loudest octave from 1 to 8 kHz, against the direct sound.
+            </Source>
+          ),
+          cell: ({ levelDb }) => levelText(levelDb),
+        },
+        {
+          key: 'octave',
+          head: <Source of="at">The octave in which it is loudest.</Source>,
+          cell: ({ octaveHz }) => bandName(octaveHz),
+        },
+        {
+          key: 'over',
+          head: (
+            <Source of="over by">
+              {`Over ${levelText(EARLY_LIMIT.levelDb)} within ${EARLY_LIMIT.withinMs} ms.`}
+            </Source>
+          ),
+          cell: overText,
+          cellClass: ({ overDb }) => (overDb > 0 ? 'outside' : undefined),
+        },
+      ]}
+      lastRows={
+        leftOut > 0 ? (
+          <tr className="left-out">
+            <td colSpan={5}>
+              {leftOut} more {leftOut === 1 ? 'is' : 'are'} not judged: behind the box, the wall it
+              is set into, or a face without a figure.
+            </td>
+          </tr>
+        ) : null
+      }
+    />
   );
 }
 

@@ -6,7 +6,8 @@ import { referencePlace } from '../../../core/room/seats';
 import { useAnalysis, useProject, useSelected, useSession } from '../../state/session';
 import { seatKey, seatName } from '../../state/seat-names';
 import { signed } from '../../kit/chart/signed';
-import { scrollable } from '../../kit/controls/scrollable';
+import { Source } from '../../kit/Note';
+import { FactTable, type Column } from '../../kit/table/FactTable';
 import { Term } from '../../glossary/Term';
 import { practice } from '../../../core/room/practice/practice';
 
@@ -24,97 +25,85 @@ export function SeatAngles(): ReactElement {
   const reference = referencePlace(project);
   const cellOf = (label: string, key: string): AtSeat | undefined =>
     table.cells.find((cell) => cell.channel === label && seatKey(cell) === key);
+  const seatColumns = table.seats.map((seat): Column<(typeof table.channels)[number]> => {
+    const key = seatKey(seat);
+    return {
+      key,
+      head: `${shortName(seatName(project, seat))}${reference && key === seatKey(reference) ? ' ●' : ''}`,
+      headClass: key === pointed ? 'pointed' : undefined,
+      cell: (row) => {
+        const cell = cellOf(row.channel, key);
+        return cell ? angles(cell) : '';
+      },
+      cellClass: (row) => ((cellOf(row.channel, key)?.outsideDeg ?? 0) > 0 ? 'outside' : undefined),
+      onPoint: (begins) => point(begins ? key : null),
+    };
+  });
   return (
-    <figure className="chart seat-angles" aria-label="All channels at all seats">
-      <figcaption>
-        What every seat hears
-        <span className="key">
+    <FactTable
+      className="seat-angles"
+      title="All channels at all seats"
+      caption="What every seat hears"
+      legend={
+        <>
           <span>
             △ <Term id="window">outside the window</Term>
           </span>
           <span>◇ over {WIDE_DEG}° off its aim</span>
-        </span>
-      </figcaption>
-      <div className="table-box" {...scrollable('Angles at every seat')}>
-        {table.cells.length === 0 ? (
-          <p className="empty">No loudspeaker or no seat has a place yet: see the findings.</p>
-        ) : (
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">channel</th>
-                {table.seats.map((seat) => (
-                  <th
-                    key={seatKey(seat)}
-                    scope="col"
-                    className={seatKey(seat) === pointed ? 'pointed' : undefined}
-                    onPointerEnter={() => point(seatKey(seat))}
-                    onPointerLeave={() => point(null)}
-                  >
-                    {shortName(seatName(project, seat))}
-                    {reference && seatKey(seat) === seatKey(reference) ? ' ●' : ''}
-                  </th>
-                ))}
-                <th
-                  scope="col"
-                  title="Least to greatest level over the seats, against the reference place"
-                >
-                  level, dB
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {table.channels.map((spread) => (
-                <tr
-                  key={spread.channel}
-                  className={spread.channel === channel ? 'chosen' : undefined}
-                >
-                  <th scope="row">
-                    <button
-                      type="button"
-                      onClick={() => select({ kind: 'speaker', channel: spread.channel })}
-                    >
-                      {layout?.channels.find((known) => known.label === spread.channel)?.short ??
-                        spread.channel}
-                    </button>
-                  </th>
-                  {table.seats.map((seat) => {
-                    const key = seatKey(seat);
-                    const cell = cellOf(spread.channel, key);
-                    return (
-                      <td
-                        key={key}
-                        className={cell && cell.outsideDeg > 0 ? 'outside' : undefined}
-                        title={cell ? spoken(cell) : undefined}
-                        onPointerEnter={() => point(key)}
-                        onPointerLeave={() => point(null)}
-                      >
-                        {cell ? angles(cell) : ''}
-                      </td>
-                    );
-                  })}
-                  <td>
-                    {signed(spread.levelDb[0])} to {signed(spread.levelDb[1])}
-                  </td>
-                </tr>
-              ))}
-              <tr>
-                <th scope="row">spread</th>
-                {table.seats.map((seat) => (
-                  <td
-                    key={seatKey(seat)}
-                    title="Between the channels at this seat, once aligned at the reference place"
-                  >
-                    {seat.levelDb.toFixed(1)} dB, {seat.arrivalMs.toFixed(1)} ms
-                  </td>
-                ))}
-                <td />
-              </tr>
-            </tbody>
-          </table>
-        )}
-      </div>
-    </figure>
+        </>
+      }
+      scrolls="Angles at every seat"
+      rows={table.cells.length === 0 ? [] : table.channels}
+      keyOf={(row) => row.channel}
+      chosen={channel}
+      onChoose={(row) => select({ kind: 'speaker', channel: row.channel })}
+      more={(row) => (
+        <ul className="seat-words">
+          {table.seats.map((seat) => {
+            const cell = cellOf(row.channel, seatKey(seat));
+            return cell ? (
+              <li key={seatKey(seat)}>
+                <b>{shortName(seatName(project, seat))}</b> {spoken(cell)}
+              </li>
+            ) : null;
+          })}
+        </ul>
+      )}
+      columns={[
+        {
+          key: 'channel',
+          head: 'channel',
+          cell: (row) =>
+            layout?.channels.find((known) => known.label === row.channel)?.short ?? row.channel,
+        },
+        ...seatColumns,
+        {
+          key: 'level',
+          head: (
+            <Source of="level, dB">
+              Least to greatest level over the seats, against the reference place.
+            </Source>
+          ),
+          cell: ({ levelDb }) => `${signed(levelDb[0])} to ${signed(levelDb[1])}`,
+        },
+      ]}
+      lastRows={
+        <tr>
+          <th scope="row">
+            <Source of="spread">
+              Between the channels at this seat, once aligned at the reference place.
+            </Source>
+          </th>
+          {table.seats.map((seat) => (
+            <td key={seatKey(seat)}>
+              {seat.levelDb.toFixed(1)} dB, {seat.arrivalMs.toFixed(1)} ms
+            </td>
+          ))}
+          <td />
+        </tr>
+      }
+      empty={<p className="empty">No loudspeaker or no seat has a place yet: see the findings.</p>}
+    />
   );
 }
 

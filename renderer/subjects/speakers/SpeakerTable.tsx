@@ -6,7 +6,7 @@ import type { LengthUnits } from '../../../core/quantity/length';
 import { measuresIn } from '../../../core/quantity/measures';
 import type { SpeakerResult } from '../../../core/speakers/judge';
 import type { Layout } from '../../../core/speakers/layouts';
-import { scrollable } from '../../kit/controls/scrollable';
+import { FactTable } from '../../kit/table/FactTable';
 import { Term } from '../../glossary/Term';
 import { speakerSign } from '../../drawing/speaker-sign';
 
@@ -21,62 +21,59 @@ export interface SpeakerTableProps {
 
 export function SpeakerTable(props: SpeakerTableProps): ReactElement {
   const { layout, speakers, findings, units, chosen, onChoose } = props;
+  const { rounded } = measuresIn(units);
+  const channelOf = (label: string): Layout['channels'][number] | undefined =>
+    layout?.channels.find((known) => known.label === label);
   return (
-    <figure className="chart speaker-figures" aria-label="Loudspeaker figures">
-      <figcaption>
-        Angles, distance, delay and level
-        <span className="readout">{layout?.source}</span>
-      </figcaption>
-      <div className="table-box" {...scrollable('Angles, distance, delay and level')}>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">channel</th>
-              <th scope="col">
-                <Term id="azimuth">angle to the side</Term>
-              </th>
-              <th scope="col" className="wide-cell">
-                <Term id="window">allowed (window)</Term>
-              </th>
-              <th scope="col" className="wide-cell">
-                <Term id="elevation">height angle</Term>
-              </th>
-              <th scope="col">distance</th>
-              <th scope="col">
-                <Term id="delay">delay</Term>
-              </th>
-              <th scope="col">level</th>
-            </tr>
-          </thead>
-          <tbody>
-            {speakers.map((speaker) => {
-              const channel = layout?.channels.find((known) => known.label === speaker.channel);
-              const [from, to] = channel?.azimuth ?? [0, 0];
-              return (
-                <tr
-                  key={speaker.channel}
-                  className={speaker.channel === chosen ? 'chosen' : undefined}
-                  onClick={() => onChoose(speaker.channel)}
-                >
-                  <th scope="row">
-                    <button type="button" onClick={() => onChoose(speaker.channel)}>
-                      {speakerSign(speaker, findings) ?? '●'} {channel?.short ?? speaker.channel}
-                    </button>
-                  </th>
-                  <td>{speaker.azimuthDeg.toFixed(1)}°</td>
-                  <td className="wide-cell">
-                    {channel ? (from === to ? `${from}°` : `${from} to ${to}°`) : 'none'}
-                  </td>
-                  <td className="wide-cell">{speaker.elevationDeg.toFixed(1)}°</td>
-                  <td>{measuresIn(units).rounded(speaker.distanceM)}</td>
-                  <td>{speaker.delayMs.toFixed(2)} ms</td>
-                  <td>{speaker.levelDb.toFixed(1)} dB</td>
-                </tr>
-              );
-            })}
-          </tbody>
-        </table>
-      </div>
-    </figure>
+    <FactTable
+      className="speaker-figures"
+      title="Loudspeaker figures"
+      caption="Angles, distance, delay and level"
+      readout={layout?.source ?? ''}
+      scrolls="Angles, distance, delay and level"
+      rows={speakers}
+      keyOf={({ channel }) => channel}
+      chosen={chosen}
+      onChoose={({ channel }) => onChoose(channel)}
+      pressRow
+      columns={[
+        {
+          key: 'channel',
+          head: 'channel',
+          cell: (speaker) =>
+            `${speakerSign(speaker, findings) ?? '●'} ${channelOf(speaker.channel)?.short ?? speaker.channel}`,
+        },
+        {
+          key: 'azimuth',
+          head: <Term id="azimuth">angle to the side</Term>,
+          cell: ({ azimuthDeg }) => `${azimuthDeg.toFixed(1)}°`,
+        },
+        {
+          key: 'window',
+          head: <Term id="window">allowed (window)</Term>,
+          headClass: 'wide-cell',
+          cell: ({ channel }) => {
+            const [from, to] = channelOf(channel)?.azimuth ?? [null, null];
+            if (from === null) return 'none';
+            return from === to ? `${from}°` : `${from} to ${to}°`;
+          },
+          cellClass: () => 'wide-cell',
+        },
+        {
+          key: 'elevation',
+          head: <Term id="elevation">height angle</Term>,
+          headClass: 'wide-cell',
+          cell: ({ elevationDeg }) => `${elevationDeg.toFixed(1)}°`,
+          cellClass: () => 'wide-cell',
+        },
+        { key: 'distance', head: 'distance', cell: ({ distanceM }) => rounded(distanceM) },
+        {
+          key: 'delay',
+          head: <Term id="delay">delay</Term>,
+          cell: ({ delayMs }) => `${delayMs.toFixed(2)} ms`,
+        },
+        { key: 'level', head: 'level', cell: ({ levelDb }) => `${levelDb.toFixed(1)} dB` },
+      ]}
+    />
   );
 }

@@ -3,7 +3,7 @@
 import type { ReactElement } from 'react';
 import { SpeakerPanorama } from './SpeakerPanorama';
 import { SpeakerTable } from './SpeakerTable';
-import { EvidenceTabs } from '../../kit/controls/EvidenceTabs';
+import { Tabs } from '../../kit/Tabs';
 import { EarlyEvidence } from './EarlyEvidence';
 import { SeatAngles } from './SeatAngles';
 import { WallsEvidence } from './WallsEvidence';
@@ -25,15 +25,14 @@ export function SpeakersEvidence(): ReactElement {
   const [shown, show] = useShown<SpeakerEvidence>('speakers', 'angles');
   const Body = TABS[shown].body;
   return (
-    <>
-      <EvidenceTabs
-        of="the speakers"
-        tabs={SPEAKER_EVIDENCE.map((value) => ({ value, title: TABS[value].title }))}
-        shown={shown}
-        onShow={show}
-      />
+    <Tabs
+      of="the speakers"
+      tabs={SPEAKER_EVIDENCE.map((value) => ({ value, title: TABS[value].title }))}
+      shown={shown}
+      onShow={show}
+    >
       <Body />
-    </>
+    </Tabs>
   );
 }
 

@@ -1,6 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { notePlace } from '../../../renderer/glossary/place-note';
 import { CHAPTERS, matchesTerm, TERMS, termTitle } from '../../../renderer/glossary/terms';
 
 const ALL = Object.entries(TERMS);
@@ -42,27 +41,6 @@ describe('the glossary', () => {
       .join('\n');
     for (const id of ['mode', 'schroeder', 'pileUp', 'gap', 'eyring', 'corridor', 'unevenness']) {
       expect(sources, id).toMatch(new RegExp(`(id="|term="|')${id}['"]`));
-    }
-  });
-});
-
-describe('the place of a note', () => {
-  const page = { width: 1024, height: 700 };
-  const note = { width: 360, height: 180 };
-  const at = (left: number, top: number) => ({ left, top, bottom: top + 20 });
-
-  it('is under its word, over it at the foot of the window, and never outside', () => {
-    expect(notePlace(at(100, 100), note, page)).toEqual({ left: 100, top: 126 });
-    expect(notePlace(at(100, 660), note, page)).toEqual({ left: 100, top: 474 });
-    expect(notePlace(at(990, 100), note, page).left).toBe(658);
-    for (const left of [-50, 0, 500, 1100]) {
-      for (const top of [-30, 0, 350, 695]) {
-        const place = notePlace(at(left, top), note, page);
-        expect(place.left).toBeGreaterThanOrEqual(0);
-        expect(place.left + note.width).toBeLessThanOrEqual(page.width);
-        expect(place.top).toBeGreaterThanOrEqual(0);
-        expect(place.top + note.height).toBeLessThanOrEqual(page.height);
-      }
     }
   });
 });
