@@ -183,10 +183,7 @@ export function ModeLanes({ modes, marked }: ModeLanesProps): ReactElement {
             return (
               <g key={pileUp.lowHz} className="pile-up">
                 <path d={`M${from},${axial.bottom} V${above} H${to} V${axial.bottom}`} />
-                <title>
-                  {pileUp.modes.map((mode) => modeName(mode.order)).join(', ')} within{' '}
-                  {(pileUp.highHz - pileUp.lowHz).toFixed(1)} Hz
-                </title>
+                <title>{`${pileUp.modes.map((mode) => modeName(mode.order)).join(', ')} within ${(pileUp.highHz - pileUp.lowHz).toFixed(1)} Hz`}</title>
               </g>
             );
           })}

@@ -56,7 +56,7 @@ function ShadeKey({ left, top, named }: ShadeKeyProps): ReactElement {
           fillOpacity={FULL_SHADE * share}
         />
       ))}
-      <title>Unevenness from 0 to {FULL_SHADE_HZ} Hz and more</title>
+      <title>{`Unevenness from 0 to ${FULL_SHADE_HZ} Hz and more`}</title>
       {named ? (
         <text className="tick-label" x={left + 50} y={top + 9}>
           0 to {FULL_SHADE_HZ} Hz
@@ -82,9 +82,7 @@ export function PublishedMarks(): ReactElement {
       {GOOD_RATIOS.map((ratio) => (
         <g key={ratio.name} className="map-ratio">
           <path d={`M${x(ratio.width) - 4},${y(ratio.length)} h8 m-4,-4 v8`} aria-hidden="true" />
-          <title>
-            {ratio.name}: 1 : {ratio.width.toFixed(2)} : {ratio.length.toFixed(2)}, {ratio.source}
-          </title>
+          <title>{`${ratio.name}: 1 : ${ratio.width.toFixed(2)} : ${ratio.length.toFixed(2)}, ${ratio.source}`}</title>
         </g>
       ))}
     </>
