@@ -9,7 +9,7 @@ import { finishLookup, finishName } from '../../../core/room/finishes';
 import { measuresIn, type Measures } from '../../../core/quantity/measures';
 import type { Project } from '../../../core/room/project';
 import { Figure } from '../../kit/Figure';
-import { Source } from '../../kit/Note';
+import { Note } from '../../kit/Note';
 import { useSession } from '../../state/session';
 
 export interface AbsorptionSharesProps {
@@ -45,16 +45,22 @@ export function AbsorptionShares({ band, project, onChoose }: AbsorptionSharesPr
           </select>
         </label>
       }
-      readout={measures.area(total)}
+      readout={
+        <Note word={measures.area(total)} title="What the shares come from">
+          {rows.map(({ key, what, source }) => (
+            <span key={key}>
+              <b>{what}</b> {source}
+            </span>
+          ))}
+        </Note>
+      }
     >
       <ol className="shares" tabIndex={0} aria-label="What absorbs">
         {rows.map((row) => (
           <li key={row.key}>
             <span className="share-what">
               {row.what}
-              <small>
-                <Source of={row.detail}>{row.source}</Source>
-              </small>
+              <small>{row.detail}</small>
             </span>
             <svg className="share-bar" height="8" preserveAspectRatio="none" viewBox="0 0 100 8">
               <rect width={((row.areaM2 ?? 0) / most) * 100} height="8" />
