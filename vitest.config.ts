@@ -8,6 +8,8 @@ export default defineConfig({
           name: 'core',
           include: ['tests/{unit,published,locked,electron}/**/*.test.{ts,tsx}'],
           environment: 'node',
+          // Styles of the kit have the names of their files, so that a golden page can link to them.
+          css: { modules: { classNameStrategy: 'non-scoped' } },
           setupFiles: ['tests/support/seed.ts'],
           testTimeout: 20_000,
         },

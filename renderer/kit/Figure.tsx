@@ -1,6 +1,7 @@
 /** The frame of all evidence: a named figure, its caption, and at the right of it what is read there. */
 
 import type { ReactElement, ReactNode } from 'react';
+import styles from './Figure.module.css';
 
 export interface FigureProps {
   /** Its name for a screen reader, and in the index of the page. */
@@ -19,12 +20,23 @@ export interface FigureProps {
 export function Figure(props: FigureProps): ReactElement {
   const { title, caption, readout, live = false, legend, className, children } = props;
   return (
-    <figure className={className === undefined ? 'chart' : `chart ${className}`} aria-label={title}>
+    <figure
+      className={className === undefined ? styles.figure : `${styles.figure} ${className}`}
+      aria-label={title}
+    >
       <figcaption>
         {caption}
-        {legend === undefined ? null : <span className="key">{legend}</span>}
+        {legend === undefined ? null : (
+          <span className={styles.legend} data-part="legend">
+            {legend}
+          </span>
+        )}
         {readout === undefined ? null : (
-          <span className="readout" aria-live={live ? 'polite' : undefined}>
+          <span
+            className={styles.readout}
+            data-part="readout"
+            aria-live={live ? 'polite' : undefined}
+          >
             {readout}
           </span>
         )}

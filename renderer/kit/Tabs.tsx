@@ -1,6 +1,7 @@
 /** Kinds of evidence of one subject, on tabs along the edge of the strip; arrow keys go from tab to tab. */
 
 import { useId, useRef, type KeyboardEvent, type ReactElement, type ReactNode } from 'react';
+import styles from './Tabs.module.css';
 
 export interface TabsProps<T extends string> {
   /** Of what they are, for a screen reader. */
@@ -44,7 +45,7 @@ export function Tabs<T extends string>(props: TabsProps<T>): ReactElement {
   return (
     <>
       <div
-        className="evidence-tabs"
+        className={styles.tabs}
         role="tablist"
         aria-orientation="vertical"
         aria-label={`Evidence for ${of}`}
@@ -70,7 +71,7 @@ export function Tabs<T extends string>(props: TabsProps<T>): ReactElement {
         ))}
       </div>
       <div
-        className="evidence-panel"
+        className={styles.panel}
         role="tabpanel"
         id={`${id}-panel`}
         aria-labelledby={`${id}-${shown}`}

@@ -46,7 +46,7 @@ describe.runIf(browserOrSkip())('the window for every reader (axe-core)', () => 
         const first = page.locator('.finding-head').first();
         if ((await first.getAttribute('aria-expanded')) === 'false') await first.click();
         await page.getByRole('button', { name: new RegExp(`^\\d\\s*${subject}`) }).click();
-        const tabs = page.locator('.evidence-tabs button');
+        const tabs = page.getByRole('tab');
         for (let n = 0; n < Math.max(1, await tabs.count()); n++) {
           if ((await tabs.count()) > 0) await tabs.nth(n).click();
           await drawn(page);

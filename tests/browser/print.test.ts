@@ -24,8 +24,8 @@ describe.runIf(browserOrSkip())('the sheet on paper', () => {
     const board = await page.evaluate<{ width: number; height: number }>(BOX('.board'));
     expect(board.width).toBeLessThanOrEqual(1046);
     expect(board.height).toBeLessThanOrEqual(716);
-    const figure = await page.evaluate<{ width: number }>(BOX('.evidence .chart svg'));
-    const box = await page.evaluate<{ width: number }>(BOX('.evidence .chart-box'));
+    const figure = await page.evaluate<{ width: number }>(BOX('.evidence [data-part=chart] svg'));
+    const box = await page.evaluate<{ width: number }>(BOX('.evidence [data-part=chart]'));
     expect(figure.width).toBeLessThanOrEqual(box.width + 2);
   });
 

@@ -142,7 +142,7 @@ describe.runIf(browserOrSkip())('reflections of the loudspeakers, in the window'
       await finding.first().locator('.finding-head').click();
       const table = page.getByRole('figure', { name: 'First reflections by face' });
       expect(await table.locator('tr.chosen').first().innerText()).toContain(where);
-      const [channel = ''] = (await table.locator('figcaption .readout').innerText()).split(' at ');
+      const [channel = ''] = (await table.locator('[data-part=readout]').innerText()).split(' at ');
       expect(await finding.first().locator('.finding-more').innerText()).toContain(channel);
     });
   });

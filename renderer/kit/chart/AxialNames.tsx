@@ -2,6 +2,7 @@
 
 import type { ReactElement } from 'react';
 import type { ShellMode } from '../../../core/modes/shell-modes';
+import styles from './chart.module.css';
 import { modeName } from './mode-name';
 import { usePlot } from './plot-area';
 import { inRows, spreadLabels } from './spread-labels';
@@ -29,7 +30,7 @@ export function AxialNames({ modes, rows }: AxialNamesProps): ReactElement {
         return place ? (
           <text
             key={order.join()}
-            className="mode-name"
+            className={styles['mode-name']}
             x={place.x}
             y={place.y}
             textAnchor="middle"

@@ -2,6 +2,7 @@
 
 import type { ReactElement, ReactNode, RefObject } from 'react';
 import { Figure, type FigureProps } from '../Figure';
+import styles from './chart.module.css';
 
 export interface ChartProps extends FigureProps {
   /** From `usePlotArea`. */
@@ -14,7 +15,11 @@ export interface ChartProps extends FigureProps {
 export function Chart({ box, boxClass, foot, children, ...figure }: ChartProps): ReactElement {
   return (
     <Figure {...figure}>
-      <div ref={box} className={boxClass === undefined ? 'chart-box' : `chart-box ${boxClass}`}>
+      <div
+        ref={box}
+        className={boxClass === undefined ? styles.box : `${styles.box} ${boxClass}`}
+        data-part="chart"
+      >
         {children}
       </div>
       {foot}

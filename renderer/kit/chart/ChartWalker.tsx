@@ -4,6 +4,7 @@
  */
 
 import type { KeyboardEvent, ReactElement } from 'react';
+import styles from './chart.module.css';
 
 export interface ChartWalkerProps {
   /** What is walked along, for a screen reader. */
@@ -44,7 +45,7 @@ export function ChartWalker(props: ChartWalkerProps): ReactElement | null {
   };
   return (
     <div
-      className="chart-walker"
+      className={styles.walker}
       role="slider"
       tabIndex={0}
       aria-label={`${label}: arrow keys walk, Enter chooses`}

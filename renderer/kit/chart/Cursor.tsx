@@ -1,12 +1,13 @@
 /** Upright lines of a chart: where the hand or the walk is, and frequencies that have a name. */
 
 import type { ReactElement } from 'react';
+import styles from './chart.module.css';
 import { usePlot } from './plot-area';
 
 /** The line at what is pointed at, walked to or chosen; `at` in the quantity of the x axis. */
 export function Cursor({ at }: { readonly at: number }): ReactElement {
   const { x, top, bottom } = usePlot();
-  return <line className="cursor-line" x1={x(at)} x2={x(at)} y1={top} y2={bottom} />;
+  return <line className={styles['cursor-line']} x1={x(at)} x2={x(at)} y1={top} y2={bottom} />;
 }
 
 export interface NamedLineProps {
@@ -28,7 +29,7 @@ export function NamedLine({ at, text, side, above = 0 }: NamedLineProps): ReactE
   const px = x(at);
   return (
     <g>
-      <line className="named-line" x1={px} x2={px} y1={top - above} y2={bottom} />
+      <line className={styles['named-line']} x1={px} x2={px} y1={top - above} y2={bottom} />
       <text
         className="plot-note"
         x={side === 'left' ? px - BESIDE_PX : px + BESIDE_PX}

@@ -1,6 +1,7 @@
 /** Hatching at 45 degrees: what is told apart by pattern, never by colour alone. */
 
 import { useId, type ReactElement } from 'react';
+import styles from './chart.module.css';
 
 export type HatchInk = 'faint' | 'accent' | 'ink';
 
@@ -28,7 +29,7 @@ export function Hatch({ id, ink }: { readonly id: string; readonly ink: HatchInk
     <defs>
       <pattern id={id} width={size} height={size} patternUnits="userSpaceOnUse">
         <path
-          className={`hatch-${ink}`}
+          className={styles[`hatch-${ink}`]}
           d={`M-1,${after} L${after},-1 M-1,1 L1,-1 M${before},${after} L${after},${before}`}
         />
       </pattern>

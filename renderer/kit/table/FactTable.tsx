@@ -7,6 +7,7 @@ import { useEffect, useRef, type ReactElement, type ReactNode, type TdHTMLAttrib
 import { scrollable } from '../controls/scrollable';
 import { previewRow, type Preview } from '../../state/preview';
 import { Figure, type FigureProps } from '../Figure';
+import styles from './FactTable.module.css';
 
 export interface Column<Row> {
   readonly key: string;
@@ -60,7 +61,7 @@ export function FactTable<Row>(props: FactTableProps<Row>): ReactElement {
       legend={legend}
       className={className}
     >
-      <div className="table-box" {...scrollable(scrolls)}>
+      <div className={styles.box} data-part="table" {...scrollable(scrolls)}>
         {note}
         {rows.length === 0 && empty !== undefined ? (
           empty

@@ -6,6 +6,7 @@ import { faceName } from '../../../core/room/faces';
 import { finishLookup, finishName } from '../../../core/room/finishes';
 import { useAnalysis, useProject, useSession } from '../../state/session';
 import { FactTable } from '../../kit/table/FactTable';
+import styles from './SurfaceTable.module.css';
 
 export function SurfaceTable(): ReactElement {
   const project = useProject();
@@ -34,7 +35,7 @@ export function SurfaceTable(): ReactElement {
               <small>{nameOf(finish)}</small>
             </>
           ),
-          cellClass: () => 'surface-name',
+          cellClass: () => styles.face,
         },
         { key: 'area', cell: ({ areaM2 }) => measures.area(areaM2) },
       ]}

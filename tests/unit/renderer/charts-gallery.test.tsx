@@ -26,7 +26,7 @@ import { stubPage } from './support/window-stubs';
 const SIZE = { width: 520, height: 220 };
 const STYLES = [
   ...['palette', 'charts', 'decay', 'absorber', 'speakers', 'field'].map((name) => `style/${name}`),
-  'kit/Note.module',
+  ...['Note', 'Figure', 'chart/chart', 'table/FactTable'].map((name) => `kit/${name}.module`),
 ];
 
 /** The charts ask for a page when their stores are loaded. */

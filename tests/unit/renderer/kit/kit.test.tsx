@@ -55,8 +55,10 @@ const drawn = (chart: ReactElement): string =>
 describe('a chart of the kit', () => {
   it('is a named figure with its picture in words', () => {
     const markup = drawn(<Example />);
-    expect(markup).toContain('<figure class="chart" aria-label="Example">');
-    expect(markup).toContain('<span class="readout" aria-live="polite">4 dB</span>');
+    expect(markup).toContain('<figure class="figure" aria-label="Example">');
+    expect(markup).toContain(
+      '<span class="readout" data-part="readout" aria-live="polite">4 dB</span>',
+    );
     expect(markup).toContain('width="250" height="150" role="img" aria-label="rises to 4 dB"');
   });
 
@@ -131,7 +133,7 @@ describe('a table of the kit', () => {
   it('names its rows, and its box can be scrolled by keyboard', async () => {
     const markup = await table({});
     expect(markup).toContain(
-      '<div class="table-box" tabindex="0" role="group" aria-label="Areas of all faces">',
+      '<div class="box" data-part="table" tabindex="0" role="group" aria-label="Areas of all faces">',
     );
     expect(markup).toContain('<tr><th scope="row">floor</th><td class="large">20 m²</td></tr>');
     expect(markup).not.toContain('<button');
