@@ -142,7 +142,8 @@ describe.runIf(browserOrSkip())('reflections of the loudspeakers, in the window'
       await finding.first().locator('.finding-head').click();
       const table = page.getByRole('figure', { name: 'First reflections by face' });
       expect(await table.locator('tr.chosen').first().innerText()).toContain(where);
-      const [channel = ''] = (await table.locator('[data-part=readout]').innerText()).split(' at ');
+      const chart = page.getByRole('figure', { name: 'First reflections', exact: true });
+      const [channel = ''] = (await told(chart)).split(' at ');
       expect(await finding.first().locator('.finding-more').innerText()).toContain(channel);
     });
   });
