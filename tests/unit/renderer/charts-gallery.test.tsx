@@ -91,6 +91,7 @@ async function charts(project: Project): Promise<readonly ReactElement[]> {
       key={10}
       responses={finish(seatResponses(project, null))}
       seat={seatKey(seat)}
+      isOfRoom
       frequencyHz={63}
       onChoose={nobody}
     />,
