@@ -25,7 +25,7 @@ export function useKnown<N extends SlowName>(
   request: RequestOf<N> | null,
 ): AnswerOf<N> | null {
   const project = useProject();
-  return useSyncExternalStore(results.subscribe, () =>
-    request === null ? null : results.known(name, project, request),
-  );
+  const now = (): AnswerOf<N> | null =>
+    request === null ? null : results.known(name, project, request);
+  return useSyncExternalStore(results.subscribe, now, now);
 }
