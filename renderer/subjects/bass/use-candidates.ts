@@ -1,9 +1,8 @@
 /** Where subwoofers may stand and where not, while places are looked for. */
 
-import { useMemo } from 'react';
-import { subwooferPlaces, type Places } from '../../../core/bass/places';
+import type { Places } from '../../../core/bass/places';
 import type { Point } from '../../../core/room/project';
-import { useProject } from '../../state/session';
+import { useResult } from '../../state/use-result';
 import { usePlaces } from './places-store';
 
 export interface Candidates {
@@ -13,9 +12,8 @@ export interface Candidates {
 }
 
 export function useCandidates(): Candidates {
-  const project = useProject();
   const { stepM, boxM } = usePlaces((store) => store.options);
-  const places = useMemo(() => subwooferPlaces(project, { stepM, boxM }), [project, stepM, boxM]);
+  const places = useResult('subwooferPlaces', { stepM, boxM });
   return { places, boxM };
 }
 

@@ -8,7 +8,7 @@ import type { ReactElement } from 'react';
 import { faceName } from '../../../core/room/faces';
 import type { BoundaryCurve } from '../../../core/reflections/boundary';
 import { MINDED_HZ } from '../../../core/reflections/notch-remedy';
-import type { WallNotch } from './near-walls';
+import type { NearNotch } from '../../../core/analysis/near-faces';
 import { Source } from '../../kit/Note';
 import { Chart } from '../../kit/chart/Chart';
 import { Clipped } from '../../kit/chart/Clipped';
@@ -40,7 +40,7 @@ export interface BoundaryChartProps {
   /** Whose sound, and where it is heard. */
   readonly of: string;
   readonly curve: BoundaryCurve;
-  readonly notches: readonly WallNotch[];
+  readonly notches: readonly NearNotch[];
   readonly face: string | null;
   readonly onChoose: (face: string) => void;
 }
@@ -70,7 +70,7 @@ export function BoundaryChart(props: BoundaryChartProps): ReactElement {
     })),
     { within: { left: 2, right: width - 2, top: -2, bottom: top }, gap: BETWEEN_PX },
   );
-  const notchNear = (px: number): WallNotch | null => {
+  const notchNear = (px: number): NearNotch | null => {
     const rising = [...marked].sort((a, b) => a.notchHz - b.notchHz);
     const hz = rising.map(({ notchHz }) => notchHz);
     const at = px >= left && px <= right ? nearestAt(hz, x, px) : null;
@@ -145,7 +145,7 @@ export function BoundaryChart(props: BoundaryChartProps): ReactElement {
   );
 }
 
-const rank = ({ inCurve, depthDb }: WallNotch): number => (inCurve ? 0 : 100) + depthDb;
+const rank = ({ inCurve, depthDb }: NearNotch): number => (inCurve ? 0 : 100) + depthDb;
 
 function rangeDb(levels: readonly number[]): [number, number] {
   const low = Math.max(LOWEST_DB, Math.min(...levels, LEAST_DB[0]));

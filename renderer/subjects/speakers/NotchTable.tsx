@@ -6,7 +6,7 @@ import type { LengthUnits } from '../../../core/quantity/length';
 import { measuresIn } from '../../../core/quantity/measures';
 import { MINDED_HZ, notchAdvice } from '../../../core/reflections/notch-remedy';
 import { FaceMark } from './FaceMark';
-import type { WallNotch } from './near-walls';
+import type { NearNotch } from '../../../core/analysis/near-faces';
 import { Source } from '../../kit/Note';
 import { FactTable } from '../../kit/table/FactTable';
 
@@ -17,7 +17,7 @@ const NOT_IN_CURVE =
   'Not part of the curve: the opposite face is nearer, or as near, and only one of each pair takes part.';
 
 export interface NotchTableProps {
-  readonly notches: readonly WallNotch[];
+  readonly notches: readonly NearNotch[];
   readonly units: LengthUnits;
   readonly face: string | null;
   readonly onChoose: (face: string) => void;
@@ -86,7 +86,7 @@ export function NotchTable(props: NotchTableProps): ReactElement {
   );
 }
 
-function adviceText({ remedy, notchHz }: WallNotch, units: LengthUnits): string {
+function adviceText({ remedy, notchHz }: NearNotch, units: LengthUnits): string {
   if (notchHz === null) return 'The loudspeaker is set into this face: it makes no notch.';
   const [low, high] = MINDED_HZ;
   if (!remedy)

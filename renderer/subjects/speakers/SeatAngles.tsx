@@ -1,10 +1,11 @@
 /** All channels at all seats: the angle each seat hears, how far it is outside the window, and the spread. */
 
-import { useMemo, type ReactElement } from 'react';
-import { atSeats, type AtSeat } from '../../../core/speakers/at-seats';
+import type { ReactElement } from 'react';
+import type { AtSeat } from '../../../core/speakers/at-seats';
 import { referencePlace } from '../../../core/room/seats';
 import { useAnalysis, useProject, useSelected, useSession } from '../../state/session';
 import { seatKey, seatName } from '../../state/seat-names';
+import { useResult } from '../../state/use-result';
 import { signed } from '../../kit/chart/signed';
 import { Source } from '../../kit/Note';
 import { FactTable, type Column } from '../../kit/table/FactTable';
@@ -21,7 +22,7 @@ export function SeatAngles(): ReactElement {
   const select = useSession((session) => session.select);
   const pointed = useSession((session) => session.pointedSeat);
   const point = useSession((session) => session.pointSeat);
-  const table = useMemo(() => atSeats(project), [project]);
+  const table = useResult('seatAngles', {});
   const reference = referencePlace(project);
   const cellOf = (label: string, key: string): AtSeat | undefined =>
     table.cells.find((cell) => cell.channel === label && seatKey(cell) === key);

@@ -17,9 +17,9 @@ export function WallsEvidence(): ReactElement {
   if (!walls) {
     return <p className="empty">No loudspeaker or no seat has a place yet: see the findings.</p>;
   }
-  const { speaker, seat, found } = walls;
+  const { speaker, seat, near } = walls;
   const seatChoice = <SeatChoice label="at" />;
-  if (!found) {
+  if (!near) {
     return (
       <div className="no-walls">
         <p className="empty">
@@ -29,7 +29,7 @@ export function WallsEvidence(): ReactElement {
       </div>
     );
   }
-  const { notches, curve } = found;
+  const { notches, curve } = near;
   const chosen = notches.find(({ hit }) => hit.face === face) ?? worstNotch(notches);
   const shared = { notches, face: chosen?.hit.face ?? null, onChoose: chooseFace };
   return (

@@ -1,22 +1,16 @@
 /** First reflections of the chosen loudspeaker at the hearing seat, asked of core once for each change. */
 
-import { useMemo } from 'react';
-import { finishesFor } from '../../../core/findings/early-reflections';
 import { faceName } from '../../../core/room/faces';
-import { speedOfSoundMS } from '../../../core/air/medium';
-import {
-  earlyAtSeat,
-  type EarlyAtSeat,
-  type SeatReflection,
-} from '../../../core/reflections/early-at-seat';
-import { treatmentFor, type Treatment } from '../../../core/reflections/treatment';
+import type { EarlyAtSeat, SeatReflection } from '../../../core/reflections/early-at-seat';
+import type { Treatment } from '../../../core/reflections/treatment';
 import type { Point, Project } from '../../../core/room/project';
 import type { ListeningPlace } from '../../../core/room/seats';
+import { results } from '../../state/results';
 import { selectedId } from '../../state/selection';
 import { projectOf, useProject, useSession, type Session } from '../../state/session';
 import { shownSeat, useShownSeat } from '../../state/shown-seat';
+import { useResult } from '../../state/use-result';
 import { chosenSpeaker, useChosenSpeaker, type ChosenSpeaker } from './chosen-speaker';
-import { seatKey } from '../../state/seat-names';
 import { minused } from '../../kit/chart/signed';
 
 export interface Early {
@@ -45,7 +39,7 @@ interface Asked {
 /** Null where no loudspeaker or no seat has a place. */
 function earlyOf({ project, speaker, seat, face, pointedFace }: Asked): Early | null {
   if (!speaker || !seat) return null;
-  const at = keptEarly(project, speaker.channel, seat);
+  const at = results.quick('earlyReflections', project, { channel: speaker.channel, seat });
   const reflections = at.kind === 'heard' ? at.reflections : NONE;
   const known = (wanted: string | null): string | null =>
     reflections.some(({ hit }) => hit.face === wanted) ? wanted : null;
@@ -62,35 +56,13 @@ export function useEarly(): Early | null {
   return earlyOf({ project, speaker, seat, face, pointedFace });
 }
 
-/** Table, chart and drawing ask for the same; a room that is left takes its answers with it. */
-const kept = new WeakMap<Project, Map<string, EarlyAtSeat>>();
-
-function keptEarly(project: Project, channel: string, seat: ListeningPlace): EarlyAtSeat {
-  const answers = kept.get(project) ?? new Map<string, EarlyAtSeat>();
-  kept.set(project, answers);
-  const key = `${channel} ${seatKey(seat)}`;
-  const before = answers.get(key);
-  if (before) return before;
-  const speedMS = speedOfSoundMS(project.air.temperatureC);
-  const found = earlyAtSeat(project, speedMS, channel, seat);
-  answers.set(key, found);
-  return found;
-}
-
 const loudest = (reflections: readonly SeatReflection[]): SeatReflection | null =>
   [...reflections].sort((a, b) => b.overDb - a.overDb || b.levelDb - a.levelDb)[0] ?? null;
 
 /** What core proposes for a reflection over the limit. */
 export function useTreatment(reflection: SeatReflection | null): Treatment | null {
-  const project = useProject();
   const units = useSession((session) => session.units);
-  return useMemo(
-    () =>
-      reflection && reflection.overDb > 0
-        ? treatmentFor(project, reflection, finishesFor(reflection), units)
-        : null,
-    [project, reflection, units],
-  );
+  return useResult('reflectionTreatment', reflection && { reflection, units });
 }
 
 /** Where one reflection meets its face, ready to be drawn. */

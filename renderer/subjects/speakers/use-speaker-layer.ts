@@ -5,9 +5,10 @@ import { useShallow } from 'zustand/react/shallow';
 import type { SpaceLines } from '../../../core/drawing/on-paper';
 import { windowArcs } from '../../../core/drawing/space-lines';
 import type { Point } from '../../../core/room/project';
-import { stripsOf, type Strip } from '../../../core/speakers/strips';
-import { useAnalysis, useProject, useSession } from '../../state/session';
+import type { Strip } from '../../../core/speakers/strips';
+import { useAnalysis, useSession } from '../../state/session';
 import { useShownSeat } from '../../state/shown-seat';
+import { useResult } from '../../state/use-result';
 import { useChosenSpeaker } from './chosen-speaker';
 import { reflectionMarks, type ReflectionMarks } from './early-reflections';
 
@@ -21,14 +22,22 @@ export interface SpeakerLayer {
 }
 
 export function useSpeakerLayer(): SpeakerLayer {
-  const { room } = useProject();
   const { layout, listening } = useAnalysis();
   const chosen = useChosenSpeaker()?.channel ?? null;
   const ears = useShownSeat()?.position ?? null;
   const window = layout?.channels.find(({ label }) => label === chosen);
-  const strips = useMemo(
-    () => (window && ears ? stripsOf(room, ears, window) : null),
-    [room, ears, window],
+  const strips = useResult(
+    'windowStrips',
+    window && ears
+      ? {
+          ears,
+          window: {
+            azimuth: window.azimuth,
+            elevation: window.elevation,
+            nominalAzimuth: window.nominalAzimuth,
+          },
+        }
+      : null,
   );
   const arcs = useMemo(
     () => (listening && layout ? windowArcs(layout, listening) : []),
