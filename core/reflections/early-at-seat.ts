@@ -15,7 +15,7 @@ import { reflectingRoom, reflectionsBetween } from './image-sources';
 import { practice } from '../room/practice/practice';
 
 /** Reflections later than this are not reported, ms. */
-export const TOLD_MS = practice('early-shown-to');
+export const SHOWN_TO_MS = practice('early-shown-to');
 
 export interface SeatReflection extends EarlyReflection {
   /** dB over the limit; 0 where it is kept, and for what comes later than the limit asks. */
@@ -35,7 +35,7 @@ export type EarlyAtSeat =
       readonly leftOut: number;
     };
 
-/** First-order reflections of `channel` at `seat` up to `TOLD_MS`, and how far each is over `limit`. */
+/** First-order reflections of `channel` at `seat` up to `SHOWN_TO_MS`, and how far each is over `limit`. */
 export function earlyAtSeat(
   project: Project,
   speedMS: number,
@@ -50,7 +50,7 @@ export function earlyAtSeat(
   if (!found) return { kind: 'outside' };
   if (!found.direct.isVisible) return { kind: 'hidden' };
   const finish = finishLookup(project);
-  const told = { ...limit, withinMs: Math.max(TOLD_MS, limit.withinMs) };
+  const told = { ...limit, withinMs: Math.max(SHOWN_TO_MS, limit.withinMs) };
   const early = found.paths.filter((path) => path.delayMs <= told.withinMs);
   const reflections = early.flatMap((path): readonly SeatReflection[] => {
     const loudest = isJudged(path, told) ? loudestOctave(path, finish) : null;

@@ -7,7 +7,7 @@ import type { FaceNotch } from './boundary';
 import { practice } from '../room/practice/practice';
 
 /** Where a notch in the bass matters most, Hz. */
-export const MINDED_HZ: readonly [number, number] = practice('notch-band');
+export const NOTCH_BAND_HZ: readonly [number, number] = practice('notch-band');
 
 export interface NotchRemedy {
   /** At this distance to the face, or nearer, the notch lies above the band, m. */
@@ -35,7 +35,7 @@ export function notchRemedy(
   receiver: Point,
   size: ShellSize,
   speedMS: number,
-  bandHz: readonly [number, number] = MINDED_HZ,
+  bandHz: readonly [number, number] = NOTCH_BAND_HZ,
 ): NotchRemedy | null {
   const { notchHz, fromFaceM, hit } = notch;
   if (notchHz === null || notchHz < bandHz[0] || notchHz > bandHz[1]) return null;
@@ -78,7 +78,7 @@ export function distanceForNotch(
 export function notchAdvice(
   { closerThanM, fartherThanM, layerM }: NotchRemedy,
   lengthText: (lengthM: number) => string,
-  bandHz: readonly [number, number] = MINDED_HZ,
+  bandHz: readonly [number, number] = NOTCH_BAND_HZ,
 ): readonly string[] {
   return [
     `Closer than ${lengthText(closerThanM)} to this face the notch lies above ${bandHz[1]} Hz.`,

@@ -7,7 +7,7 @@ import { scaleLinear, scaleLog } from 'd3-scale';
 import type { ReactElement } from 'react';
 import { faceName } from '../../../core/room/faces';
 import type { BoundaryCurve } from '../../../core/reflections/boundary';
-import { MINDED_HZ } from '../../../core/reflections/notch-remedy';
+import { NOTCH_BAND_HZ } from '../../../core/reflections/notch-remedy';
 import type { NearNotch } from '../../../core/analysis/near-faces';
 import { Source } from '../../kit/Note';
 import { Chart } from '../../kit/chart/Chart';
@@ -98,12 +98,12 @@ export function BoundaryChart(props: BoundaryChartProps): ReactElement {
       >
         <rect
           className="minded"
-          x={x(MINDED_HZ[0])}
+          x={x(NOTCH_BAND_HZ[0])}
           y={top}
-          width={x(MINDED_HZ[1]) - x(MINDED_HZ[0])}
+          width={x(NOTCH_BAND_HZ[1]) - x(NOTCH_BAND_HZ[0])}
           height={bottom - top}
         >
-          <title>{`${MINDED_HZ[0]} to ${MINDED_HZ[1]} Hz: where a notch matters most (${practiceSource('notch-band')})`}</title>
+          <title>{`${NOTCH_BAND_HZ[0]} to ${NOTCH_BAND_HZ[1]} Hz: where a notch matters most (${practiceSource('notch-band')})`}</title>
         </rect>
         <Ticks along="x" at={TICKS_HZ} text={(hz) => (hz === 500 ? '500 Hz' : hz)} lastAtEdge />
         <Ticks
@@ -131,7 +131,7 @@ export function BoundaryChart(props: BoundaryChartProps): ReactElement {
             </g>
           );
         })}
-        <text className="plot-word" x={x(MINDED_HZ[0]) + 4} y={bottom - 5}>
+        <text className="plot-word" x={x(NOTCH_BAND_HZ[0]) + 4} y={bottom - 5}>
           minded most
         </text>
         <text className="plot-word" x={left + 4} y={y(0) + 12}>

@@ -6,7 +6,7 @@
 import { scaleLinear } from 'd3-scale';
 import type { ReactElement } from 'react';
 import { faceName } from '../../../core/room/faces';
-import { TOLD_MS, type SeatReflection } from '../../../core/reflections/early-at-seat';
+import { SHOWN_TO_MS, type SeatReflection } from '../../../core/reflections/early-at-seat';
 import { EARLY_LIMIT, EARLY_LIMIT_SOURCE } from '../../../core/reflections/early-limit';
 import { levelText } from './early-reflections';
 import { Source } from '../../kit/Note';
@@ -42,7 +42,7 @@ export function EarlyChart(props: EarlyChartProps): ReactElement {
   const { of, reflections, face, onChoose, onPoint } = props;
   const { box, ...area } = usePlotArea(MARGINS);
   const { width, left, right, top, bottom } = area;
-  const x = scaleLinear([0, TOLD_MS], [left, right]);
+  const x = scaleLinear([0, SHOWN_TO_MS], [left, right]);
   const y = scaleLinear([LOWEST_DB, 0], [bottom, top]);
   const [limitX, limitY] = [x(EARLY_LIMIT.withinMs), y(EARLY_LIMIT.levelDb)];
   const stems = reflections.map((reflection) => ({
@@ -88,8 +88,8 @@ export function EarlyChart(props: EarlyChartProps): ReactElement {
         <rect className="over-limit" x={left} y={top} width={limitX - left} height={limitY - top} />
         <Ticks
           along="x"
-          at={[0, 5, 10, 15, TOLD_MS]}
-          text={(ms) => (ms === 0 ? 'direct 0' : ms === TOLD_MS ? `${ms} ms` : ms)}
+          at={[0, 5, 10, 15, SHOWN_TO_MS]}
+          text={(ms) => (ms === 0 ? 'direct 0' : ms === SHOWN_TO_MS ? `${ms} ms` : ms)}
           lastAtEdge
         />
         <Ticks along="y" at={[0, -10, -20, LOWEST_DB]} text={levelTick} axisAt={LOWEST_DB} />

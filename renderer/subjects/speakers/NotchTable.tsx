@@ -4,7 +4,7 @@ import type { ReactElement, ReactNode } from 'react';
 import { faceName } from '../../../core/room/faces';
 import type { LengthUnits } from '../../../core/quantity/length';
 import { measuresIn } from '../../../core/quantity/measures';
-import { MINDED_HZ, notchAdvice } from '../../../core/reflections/notch-remedy';
+import { NOTCH_BAND_HZ, notchAdvice } from '../../../core/reflections/notch-remedy';
 import { FaceMark } from './FaceMark';
 import type { NearNotch } from '../../../core/analysis/near-faces';
 import { Source } from '../../kit/Note';
@@ -88,7 +88,7 @@ export function NotchTable(props: NotchTableProps): ReactElement {
 
 function adviceText({ remedy, notchHz }: NearNotch, units: LengthUnits): string {
   if (notchHz === null) return 'The loudspeaker is set into this face: it makes no notch.';
-  const [low, high] = MINDED_HZ;
+  const [low, high] = NOTCH_BAND_HZ;
   if (!remedy)
     return `It lies ${notchHz < low ? `below ${low}` : `above ${high}`} Hz, where a notch is minded less: nothing has to move for it.`;
   return notchAdvice(remedy, measuresIn(units).about).join(' ');

@@ -1,7 +1,7 @@
 /** What the near faces do to the chosen loudspeaker at the seat looked at, asked of core once a change. */
 
 import type { NearFaces, NearNotch } from '../../../core/analysis/near-faces';
-import { MINDED_HZ } from '../../../core/reflections/notch-remedy';
+import { NOTCH_BAND_HZ } from '../../../core/reflections/notch-remedy';
 import type { ListeningPlace } from '../../../core/room/seats';
 import { useShownSeat } from '../../state/shown-seat';
 import { useResult } from '../../state/use-result';
@@ -27,7 +27,7 @@ export function useWalls(): Walls | null {
 
 /** The notch shown where none is chosen: the deepest where notches are minded, else the first. */
 export function worstNotch(notches: readonly NearNotch[]): NearNotch | null {
-  const [low, high] = MINDED_HZ;
+  const [low, high] = NOTCH_BAND_HZ;
   const minded = notches.filter(
     ({ notchHz, inCurve }) => inCurve && notchHz !== null && notchHz >= low && notchHz <= high,
   );

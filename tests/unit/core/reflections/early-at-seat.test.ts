@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { earlyAtSeat, TOLD_MS, type EarlyAtSeat } from '../../../../core/reflections/early-at-seat';
+import {
+  earlyAtSeat,
+  SHOWN_TO_MS,
+  type EarlyAtSeat,
+} from '../../../../core/reflections/early-at-seat';
 import { earlyReflections, excessDb } from '../../../../core/reflections/early-limit';
 import type { Project } from '../../../../core/room/project';
 import { seatsOf } from '../../../../core/room/seats';
@@ -41,7 +45,7 @@ describe('first reflections at a seat', () => {
     for (const { levelDb, overDb } of early) expect(overDb).toBe(excessDb(levelDb));
     const back = given(reflections.find(({ hit }) => hit.face === 'back'));
     expect(back.path.delayMs).toBeGreaterThan(15);
-    expect(back.path.delayMs).toBeLessThan(TOLD_MS);
+    expect(back.path.delayMs).toBeLessThan(SHOWN_TO_MS);
     expect(back).toMatchObject({ overDb: 0 });
     expect(excessDb(back.levelDb)).toBeGreaterThan(0);
     const delays = reflections.map(({ path }) => path.delayMs);
