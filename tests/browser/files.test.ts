@@ -27,7 +27,7 @@ describe.runIf(browserOrSkip())('room files, in the window', () => {
     const text = await savedText(page);
     expect(JSON.parse(text)).toMatchObject({
       format: 'roomwright-room',
-      version: 1,
+      version: 2,
       note: expect.stringContaining('Invented example') as string,
       room: { size: { width: 4.09, length: 6.4, height: 2.4 } },
     });

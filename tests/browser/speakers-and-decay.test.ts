@@ -28,6 +28,9 @@ describe.runIf(browserOrSkip())('speakers and decay, in the window', () => {
     await page.getByRole('button', { name: /Speakers/ }).click();
     await page.getByRole('radio', { name: 'Plan', exact: true }).check({ force: true });
     await drawn(page);
+    // A reflection of the loudspeaker at its new place is another matter.
+    const ownFinding = page.locator('.finding-head', { hasText: 'Left surround' });
+    expect(await ownFinding.count()).toBe(1);
     const chip = page.getByRole('button', { name: /Left surround, angle to the side/ });
     const box = await chip.boundingBox();
     if (!box) throw new Error('no chip');
@@ -36,7 +39,7 @@ describe.runIf(browserOrSkip())('speakers and decay, in the window', () => {
     await page.mouse.move(box.x - 60, box.y + 8, { steps: 8 });
     await page.mouse.up();
     expect(await page.getByRole('row', { name: /● Ls/ }).count()).toBe(1);
-    expect(await page.locator('.finding', { hasText: 'Left surround' }).count()).toBe(0);
+    expect(await ownFinding.count()).toBe(0);
   });
 
   it('sets a loudspeaker by tape measure from the corner', async () => {
