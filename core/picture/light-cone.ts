@@ -3,26 +3,12 @@
  * picture against boxes, exact by separating planes (both are convex).
  */
 
+import { cross, dot, minus } from '../room/point';
 import type { Point } from '../room/project';
 import type { ScreenRect } from '../room/screen';
+import type { Box } from '../scene/box';
 
-/** A box with its sides along the room, corners in metres. */
-interface Box {
-  readonly min: Point;
-  readonly max: Point;
-}
-
-type Vector = readonly [number, number, number];
-
-const minus = (a: Point, b: Point): Vector => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-const cross = (a: Vector, b: Vector): Vector => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
-const dot = (a: Vector, b: Point): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-
-const AXIS_VECTORS: readonly Vector[] = [
+const AXIS_VECTORS: readonly Point[] = [
   [1, 0, 0],
   [0, 1, 0],
   [0, 0, 1],
@@ -40,7 +26,7 @@ export function meetsLight(lens: Point, picture: ScreenRect, box: Box): boolean 
   const pyramidNormals = apexEdges.map((edge, n) =>
     cross(edge, apexEdges[(n + 1) % apexEdges.length] ?? edge),
   );
-  const edgePairs = [...apexEdges, [1, 0, 0] as Vector, [0, 0, 1] as Vector].flatMap((edge) =>
+  const edgePairs = [...apexEdges, [1, 0, 0] as Point, [0, 0, 1] as Point].flatMap((edge) =>
     AXIS_VECTORS.map((axis) => cross(edge, axis)),
   );
   return [...AXIS_VECTORS, ...pyramidNormals, ...edgePairs].every((axis) => {
@@ -53,7 +39,7 @@ export function meetsLight(lens: Point, picture: ScreenRect, box: Box): boolean 
   });
 }
 
-function span(points: readonly Point[], axis: Vector): readonly [number, number] {
+function span(points: readonly Point[], axis: Point): readonly [number, number] {
   const values = points.map((point) => dot(axis, point));
   return [Math.min(...values), Math.max(...values)];
 }

@@ -6,6 +6,7 @@
 
 import type { Point, Project } from '../room/project';
 import { screenRect, type ScreenRect } from '../room/screen';
+import { peopleOf } from '../scene/people';
 
 /**
  * A person as the ones behind see him, m: breadth of a head and of shoulders, crown above the eye and
@@ -90,31 +91,15 @@ export interface SeatView {
 /** The view of the picture from every seat, with all other seats taken. */
 export function seatViews(project: Project): readonly SeatView[] {
   const picture = screenRect(project);
-  const eyes = eyesOf(project);
-  return eyes.map(({ row, seat, eye }) => ({
+  const people = peopleOf(project);
+  return people.map(({ row, seat, eyes }) => ({
     row,
     seat,
-    eye,
+    eye: eyes,
     hiddenShare: hiddenShare(
-      eye,
-      eyes.filter((other) => other.eye !== eye).map((other) => other.eye),
+      eyes,
+      people.filter((other) => other.eyes !== eyes).map((other) => other.eyes),
       picture,
     ),
   }));
-}
-
-/** Eyes of every seat, row by row in the order of the file. */
-export function eyesOf(project: Project): readonly Omit<SeatView, 'hiddenShare'>[] {
-  const { width } = project.room.size;
-  return project.seating.rows.flatMap((row) =>
-    Array.from({ length: row.seats }, (_, i) => ({
-      row: row.id,
-      seat: i + 1,
-      eye: [
-        (row.x ?? width / 2) + (i + 1 - (row.seats + 1) / 2) * row.pitchM,
-        row.y,
-        row.riserM + row.eyeHeightM,
-      ] as const,
-    })),
-  );
 }

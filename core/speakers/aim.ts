@@ -1,6 +1,7 @@
 /** Where each loudspeaker looks, and how far off its axis each seat lies. */
 
 import { degrees } from '../quantity/angle';
+import { cross, dot, minus } from '../room/point';
 import type { PlacedSpeaker, Point, Project } from '../room/project';
 import { referencePlace, seatsOf, type ListeningPlace } from '../room/seats';
 import { speakerBox } from './box';
@@ -60,15 +61,6 @@ export function coverage(
     };
   });
 }
-
-const minus = (a: Point, b: Point): Point => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-const dot = (a: Point, b: Point): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-/** Points up where `a` is the left of who looks along `b`. */
-const cross = (a: Point, b: Point): Point => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
 
 function unit(at: Point): Point | null {
   const length = Math.hypot(...at);
